@@ -1,0 +1,22 @@
+#pragma once
+
+#include "libcore/specimen/units.h"
+
+#include <optional>
+
+namespace pithward {
+
+/// The pith of a reading, found or estimated. Intervals are 90 %.
+struct Pith {
+    bool inside = false;  ///< On the core.
+    ImagePoint at;        ///< On the scan of the last leg; may lie outside the image.
+    Millimetres distance; ///< From the innermost boundary.
+    Millimetres distance_low;
+    Millimetres distance_high;
+    int missing_rings = 0; ///< Rings to the pith: every ring inside the innermost boundary without a width of its own.
+    int missing_low = 0;
+    int missing_high = 0;
+    friend bool operator==(const Pith&, const Pith&) = default;
+};
+
+} // namespace pithward

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "libcore/specimen/outcome.h"
+#include "libcore/specimen/reading.h"
+#include "libcore/specimen/work.h"
+#include "libimaging/scan/scan_file.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace pithward {
+
+/// What the program is asked to read.
+struct ReadingRequest {
+    std::string scan_name; ///< Goes into the path's leg.
+    Calibration calibration;
+    std::vector<ImagePoint> path; ///< From bark to pith, at least two different points.
+    BarkEnd bark_end;
+    std::optional<WoodType> wood; ///< Nothing: judged from the wood.
+    OuterWood outer = OuterWood::Unknown;
+    std::optional<Year> last_year;
+
+    /// Why the request can't be carried out on a scan of this header; nothing when it can.
+    [[nodiscard]] std::optional<Fault> validate(const Scan& scan) const;
+};
+
+/// Finds the ring boundaries along a path: the program's reading, in state Proposed, with candidates turned down,
+/// breaks and findings. Fails on a path outside the scan, of one point, or with no wood under it.
+[[nodiscard]] Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& request,
+                                               const Work& work = {});
+
+} // namespace pithward

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "libcore/specimen/outcome.h"
+#include "libcore/specimen/scan.h"
+#include "libcore/specimen/work.h"
+
+#include <opencv2/core.hpp>
+
+#include <memory>
+#include <string>
+
+namespace pithward {
+
+/// A scan opened for reading. Cheap to copy; copies share the decoder. All calls may come from any thread.
+///
+/// Formats: TIFF (8 and 16 bit, strips or tiles, LZW, deflate), PNG, JPEG. Pixels come as RGB, `CV_8UC3` or `CV_16UC3`;
+/// grey becomes RGB, an alpha channel is dropped. Positions are those of the image as stored: an orientation tag is not
+/// applied.
+class ScanFile {
+public:
+    /// Reads the header only. Fails on files that are no image, have absurd sizes or a colour space that can't be used;
+    /// the fault's `where` is the file.
+    [[nodiscard]] static Outcome<ScanFile> open(const std::string& path);
+
+    [[nodiscard]] const Scan& header() const;
+
+    /// Pixels of `region` (clipped to the scan), averaged over squares of `reduction` pixels (at least 1; the region is
+    /// cut to whole squares). Decodes what it needs; a format without regions is decoded once and kept, on disk when it
+    /// is large. Fails on damaged or truncated data.
+    [[nodiscard]] Outcome<cv::Mat> read(cv::Rect region, int reduction = 1) const;
+
+    /// The whole scan averaged over squares of `reduction` pixels, 8 bit, read once from top to bottom in bounded
+    /// memory.
+    [[nodiscard]] Outcome<cv::Mat> overview(int reduction, const Work& work = {}) const;
+
+    /// The greatest size accepted on either side, and in all.
+    static constexpr int greatest_side = 1'000'000;
+    static constexpr std::int64_t greatest_area = 20'000'000'000;
+
+private:
+    struct State;
+    explicit ScanFile(std::shared_ptr<State> state)
+        : state_(std::move(state)) {}
+    std::shared_ptr<State> state_;
+};
+
+} // namespace pithward
