@@ -3,6 +3,7 @@
 #include "libcore/specimen/ring_series.h"
 #include "libcore/specimen/units.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -20,6 +21,8 @@ struct WidthSeries {
     /// One a year: a width in mm, 0 for a locally absent ring, nothing for a gap.
     std::vector<std::optional<Millimetres>> widths;
     Unit unit = Unit::ThousandthMm;
+    /// Text that stands beside the values of a decadal file, by the first year of its line.
+    std::map<Year, std::string> comments;
 
     [[nodiscard]] Year last_year() const { return first_year + static_cast<int>(widths.size()) - 1; }
     friend bool operator==(const WidthSeries&, const WidthSeries&) = default;

@@ -1,0 +1,162 @@
+#include "libimaging/boundary/relief.h"
+
+#include "libimaging/boundary/filters.h"
+
+#include <opencv2/imgproc.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace pithward::boundary {
+
+namespace {
+
+constexpr float tone_floor = 0.02F;      ///< Keeps the logarithm of black finite.
+constexpr double background_mm = 1.5;    ///< Gradients of light and stain are broader than this.
+constexpr double contrast_mm = 3.0;      ///< Contrast is evened out over this length ...
+constexpr double contrast_lane_mm = 0.5; ///< ... and breadth.
+constexpr double middle_mm = 0.8;        ///< Half breadth that is surely wood when the path is right.
+constexpr float shadow = 0.42F;          ///< Darker than this share of the local wood is no wood.
+constexpr double coarse_mm = 0.04;       ///< Step at which broad fields are computed.
+
+int middle_lanes(const Lanes& lanes) {
+    return std::min(lanes.centre(), std::max(1, static_cast<int>(middle_mm / lanes.lane_mm)));
+}
+
+cv::Mat1f tone_of(const cv::Mat1f& brightness) {
+    cv::Mat1f tone;
+    cv::log(brightness + tone_floor, tone);
+    return tone;
+}
+
+/// What is common to neighbouring lanes, and what is not, between all pairs of channels.
+struct Agreement {
+    cv::Matx33d signal = cv::Matx33d::zeros();
+    cv::Matx33d noise = cv::Matx33d::zeros();
+};
+
+Agreement agreement_of(const Lanes& lanes, int step) {
+    const int half = middle_lanes(lanes);
+    const cv::Range middle(lanes.centre() - half, lanes.centre() + half + 1);
+    std::array<cv::Mat1f, 3> fine;
+    for (std::size_t c = 0; c < fine.size(); ++c) {
+        const cv::Mat1f tone = tone_of(shorten(lanes.rgb[c].rowRange(middle), step));
+        fine[c] = tone - smooth(tone, 0.0, background_mm / (lanes.px_mm * step));
+    }
+    Agreement found;
+    for (int i = 0; i < 3; ++i) {
+        for (int j = 0; j < 3; ++j) {
+            const cv::Mat1f& a = fine[static_cast<std::size_t>(i)];
+            const cv::Mat1f& b = fine[static_cast<std::size_t>(j)];
+            const int last = a.rows - 1;
+            const cv::Mat1f upper_a = a.rowRange(0, last);
+            const cv::Mat1f lower_a = a.rowRange(1, last + 1);
+            const cv::Mat1f upper_b = b.rowRange(0, last);
+            const cv::Mat1f lower_b = b.rowRange(1, last + 1);
+            found.signal(i, j) = 0.5 * (upper_a.dot(lower_b) + lower_a.dot(upper_b));
+            found.noise(i, j) = 0.5 * cv::Mat1f(upper_a - lower_a).dot(upper_b - lower_b);
+        }
+    }
+    return found;
+}
+
+std::array<float, 3> best_mix(const Lanes& lanes, int step) {
+    const Agreement agreement = agreement_of(lanes, step);
+    constexpr int parts = 10;
+    double best = -1.0;
+    cv::Vec3d mix(1.0 / 3.0, 1.0 / 3.0, 1.0 / 3.0);
+    for (int red = 0; red <= parts; ++red) {
+        for (int green = 0; green + red <= parts; ++green) {
+            const cv::Vec3d w(red / double(parts), green / double(parts), (parts - red - green) / double(parts));
+            const double signal = w.dot(agreement.signal * w);
+            const double noise = w.dot(agreement.noise * w);
+            const double ratio = signal / std::max(noise, 1e-12);
+            if (ratio > best) {
+                best = ratio;
+                mix = w;
+            }
+        }
+    }
+    return {static_cast<float>(mix[0]), static_cast<float>(mix[1]), static_cast<float>(mix[2])};
+}
+
+/// Brightness of the wood near each column: a running median of the middle lanes' median.
+cv::Mat1f wood_brightness(const cv::Mat1f& brightness, const Lanes& lanes, int step) {
+    const int half = middle_lanes(lanes);
+    const cv::Mat1f middle = shorten(brightness.rowRange(lanes.centre() - half, lanes.centre() + half + 1), step);
+    std::vector<float> medians(static_cast<std::size_t>(middle.cols));
+    std::vector<float> column(static_cast<std::size_t>(middle.rows));
+    for (int c = 0; c < middle.cols; ++c) {
+        for (int r = 0; r < middle.rows; ++r) {
+            column[static_cast<std::size_t>(r)] = middle(r, c);
+        }
+        std::nth_element(column.begin(), column.begin() + middle.rows / 2, column.end());
+        medians[static_cast<std::size_t>(c)] = column[static_cast<std::size_t>(middle.rows / 2)];
+    }
+    // A running median at a step of its own: gaps shorter than half the window leave no trace.
+    const int half_window = std::max(1, static_cast<int>(3.0 / (lanes.px_mm * step)));
+    const int hop = std::max(1, half_window / 15);
+    std::vector<float> window;
+    cv::Mat1f coarse(1, (middle.cols + hop - 1) / hop);
+    for (int k = 0; k < coarse.cols; ++k) {
+        const int from = std::max(0, k * hop - half_window);
+        const int to = std::min(middle.cols, k * hop + half_window + 1);
+        window.assign(medians.begin() + from, medians.begin() + to);
+        std::nth_element(window.begin(), window.begin() + (to - from) / 2, window.end());
+        coarse(0, k) = window[static_cast<std::size_t>((to - from) / 2)];
+    }
+    return lengthen(coarse, hop * step, brightness.cols);
+}
+
+cv::Mat1f solid_wood(const cv::Mat1f& brightness, const Lanes& lanes, int step) {
+    const cv::Mat1f wood = wood_brightness(brightness, lanes, step);
+    cv::Mat1b dark(brightness.size());
+    for (int row = 0; row < brightness.rows; ++row) {
+        for (int column = 0; column < brightness.cols; ++column) {
+            dark(row, column) = brightness(row, column) < shadow * wood(0, column) ? 255 : 0;
+        }
+    }
+    const int margin = 2 * std::max(1, static_cast<int>(0.05 / lanes.px_mm)) + 1;
+    cv::dilate(dark, dark, cv::Mat1b::ones(3, margin));
+    cv::Mat1f solid;
+    cv::Mat(~dark).convertTo(solid, CV_32F, 1.0 / 255.0);
+    return solid;
+}
+
+} // namespace
+
+Relief relief_of(const Lanes& lanes) {
+    const int step = std::max(1, static_cast<int>(std::lround(coarse_mm / lanes.px_mm)));
+    const double coarse = lanes.px_mm * step;
+    Relief relief;
+    relief.mix = best_mix(lanes, step);
+    const cv::Mat1f brightness =
+        lanes.rgb[0] * relief.mix[0] + lanes.rgb[1] * relief.mix[1] + lanes.rgb[2] * relief.mix[2];
+    relief.solid = solid_wood(brightness, lanes, step);
+    relief.tone = tone_of(brightness);
+
+    const cv::Mat1f solid = shorten(relief.solid, step);
+    const cv::Mat1f tone = shorten(relief.tone, step);
+    const cv::Mat1f background = masked_smooth(tone, solid, 0.0, background_mm / coarse);
+    const cv::Mat1f above = (tone - background).mul(solid);
+    const cv::Mat1f variance =
+        masked_smooth(above.mul(above), solid, contrast_lane_mm / lanes.lane_mm, contrast_mm / coarse);
+    cv::Mat1f contrast;
+    cv::sqrt(variance + 1e-6F, contrast);
+    // One contrast for all lanes: that of the middle, so that a mount's grain is not blown up to look like rings.
+    const int half = middle_lanes(lanes);
+    cv::Mat1f middle;
+    cv::reduce(contrast.rowRange(lanes.centre() - half, lanes.centre() + half + 1), middle, 0, cv::REDUCE_AVG);
+
+    relief.level = relief.tone - lengthen(background, step, lanes.columns());
+    const cv::Mat1f unit = lengthen(middle, step, lanes.columns());
+    for (int row = 0; row < relief.level.rows; ++row) {
+        relief.level.row(row) /= unit;
+    }
+    relief.level = cv::max(cv::min(relief.level, 3.0F), -3.0F);
+    relief.level = relief.level.mul(relief.solid);
+    return relief;
+}
+
+} // namespace pithward::boundary

@@ -1,0 +1,36 @@
+#include "libimaging/scan/vips_image.h"
+
+#include <mutex>
+
+namespace pithward::scan {
+
+bool start_vips() {
+    static std::once_flag once;
+    static bool started = false;
+    std::call_once(once, [] {
+        started = vips_init("pithward") == 0;
+        if (started) {
+            vips_block_untrusted_set(TRUE);
+            vips_cache_set_max(0);
+            // Complaints come back as values; libvips need not print them too.
+            g_log_set_handler(
+                "VIPS", static_cast<GLogLevelFlags>(G_LOG_LEVEL_MASK), [](auto...) {}, nullptr);
+        }
+    });
+    return started;
+}
+
+std::string vips_complaint() {
+    std::string text = vips_error_buffer();
+    vips_error_clear();
+    const auto end = text.find_last_not_of(" \n\r");
+    text.resize(end == std::string::npos ? 0 : end + 1);
+    for (char& c : text) {
+        if (c == '\n' || c == '\r') {
+            c = ' ';
+        }
+    }
+    return text.substr(0, 200);
+}
+
+} // namespace pithward::scan

@@ -1,0 +1,80 @@
+#include "libimaging/strip/lanes.h"
+
+#include "libimaging/strip/straighten.h"
+
+#include <opencv2/core/utility.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <mutex>
+#include <optional>
+#include <vector>
+
+namespace pithward {
+
+namespace {
+
+constexpr int block_columns = 1024;
+
+/// Averages the rows of each lane of one straightened block into the lanes' columns `from` on.
+void average_block(const cv::Mat& block, int rows_per_lane, int from, Lanes& lanes) {
+    const double scale = block.depth() == CV_16U ? 1.0 / 65535.0 : 1.0 / 255.0;
+    cv::Mat mean;
+    std::array<cv::Mat1f, 3> channels;
+    for (int lane = 0; lane < lanes.count(); ++lane) {
+        cv::reduce(block.rowRange(lane * rows_per_lane, (lane + 1) * rows_per_lane), mean, 0, cv::REDUCE_AVG, CV_32F);
+        cv::split(mean, channels.data());
+        for (std::size_t c = 0; c < channels.size(); ++c) {
+            cv::Mat1f target = lanes.rgb[c].row(lane).colRange(from, from + block.cols);
+            channels[c].convertTo(target, CV_32F, scale);
+        }
+    }
+}
+
+} // namespace
+
+Outcome<Lanes> lanes_along(const ScanFile& scan, const StripGeometry& geometry, double px_per_mm,
+                           const LanesOptions& options, const Work& work) {
+    Lanes lanes;
+    lanes.px_mm = 1.0 / px_per_mm;
+    lanes.start_mm = -options.beyond_mm;
+    const int rows_per_lane = std::max(2, static_cast<int>(std::lround(options.lane_mm * px_per_mm)));
+    lanes.lane_mm = rows_per_lane * lanes.px_mm;
+    const int count = 2 * static_cast<int>(options.half_breadth_mm / lanes.lane_mm) + 1;
+    const double length = geometry.length_mm() + 2.0 * options.beyond_mm;
+    const int columns = static_cast<int>(std::ceil(length * px_per_mm)) + 1;
+    for (cv::Mat1f& channel : lanes.rgb) {
+        channel.create(count, columns);
+    }
+    const StripGrid grid{lanes.start_mm, lanes.px_mm, columns, count * rows_per_lane};
+
+    const int blocks = (columns + block_columns - 1) / block_columns;
+    std::mutex guard;
+    std::optional<Fault> fault;
+    int done = 0;
+    cv::parallel_for_(cv::Range(0, blocks), [&](const cv::Range& range) {
+        for (int block = range.start; block < range.end && !work.stopped(); ++block) {
+            const int from = block * block_columns;
+            const int to = std::min(columns, from + block_columns);
+            const auto pixels = straighten(scan, geometry, grid, from, to);
+            if (pixels) {
+                average_block(*pixels, rows_per_lane, from, lanes);
+            }
+            const std::scoped_lock lock(guard);
+            if (!pixels) {
+                fault = pixels.error();
+                return;
+            }
+            work.report(static_cast<double>(++done) / blocks);
+        }
+    });
+    if (fault) {
+        return tl::unexpected(*fault);
+    }
+    if (work.stopped()) {
+        return fail(scan.header().file, "stopped", "start again when wanted");
+    }
+    return lanes;
+}
+
+} // namespace pithward
