@@ -1,0 +1,208 @@
+#include "demo-scans/maker/presets.h"
+
+#include "demo-scans/maker/growth.h"
+#include "demo-scans/maker/random.h"
+
+#include <algorithm>
+#include <array>
+
+namespace pithward::demo {
+
+namespace {
+
+constexpr double least_clear_mm = 0.25;
+
+std::string numbered(const char* stem, int number) {
+    return stem + std::string(number < 10 ? "0" : "") + std::to_string(number);
+}
+
+/// What every scan has a little of, and differs in.
+void everyday(Scene& scene, Random& random) {
+    scene.bark_left = random.chance(0.5);
+    scene.tilt_deg = random.normal(0.0, 0.7);
+    scene.bow_mm = random.chance(0.3) ? random.normal(0.0, 0.5) : 0.0;
+    scene.core_width_mm = random.chance(0.75) ? random.uniform(4.6, 5.1) : random.uniform(3.9, 4.3);
+    scene.bark_mm = random.uniform(1.0, 3.2);
+    scene.pith_offset_mm = random.normal(0.0, 1.6);
+    scene.rings_to_pith = random.whole(3, 8);
+    scene.shape.eccentricity = random.uniform(0.02, 0.12);
+    scene.shape.widest_deg = random.uniform(0.0, 360.0);
+    scene.shape.waviness = random.uniform(0.5, 1.3);
+    scene.sapwood_rings = random.whole(15, 45);
+    scene.last_year = Year(random.whole(1988, 2024));
+    scene.mount.width_mm = random.uniform(8.5, 12.0);
+    scene.mount.dark_lid = random.chance(0.4);
+    scene.mount.kind = random.chance(0.72)  ? Mount::Kind::LightStick
+                       : random.chance(0.6) ? Mount::Kind::DarkStick
+                                            : Mount::Kind::Card;
+    scene.margin_mm = random.uniform(2.0, 4.0);
+    scene.scanner.blur_px = random.uniform(0.5, 0.75);
+    scene.scanner.noise = random.uniform(0.6, 1.4);
+    scene.scanner.brightness = random.uniform(0.94, 1.04);
+    scene.scanner.channel_shift_px = random.normal(0.0, 0.06);
+    scene.texture = random.uniform(0.8, 1.2);
+    scene.disturbances.glue = random.uniform(0.1, 0.6);
+}
+
+Timber some_timber(WoodType wood, Random& random) {
+    switch (wood) {
+    case WoodType::RingPorous:
+        return random.chance(0.6) ? Timber::Oak : Timber::Ash;
+    case WoodType::DiffusePorous:
+        return random.chance(0.5) ? Timber::Maple : Timber::Beech;
+    case WoodType::Conifer:
+        break;
+    }
+    return std::array{Timber::Pine, Timber::Spruce, Timber::Larch}[static_cast<std::size_t>(random.whole(0, 2))];
+}
+
+void give_growth(Scene& scene, Random& random) {
+    Growth& g = scene.growth;
+    const bool conifer = wood_type(scene.timber) == WoodType::Conifer;
+    g.rings = random.whole(60, 110);
+    g.mean_mm = (conifer ? random.uniform(0.7, 1.2) : random.uniform(0.9, 1.5));
+    g.juvenile = random.uniform(0.5, 1.6);
+    g.sensitivity = random.uniform(0.18, 0.38);
+    g.rings = std::min(g.rings, static_cast<int>(105.0 / (g.mean_mm * (1.0 + 0.35 * g.juvenile))));
+}
+
+int some_year(const Scene& scene, Random& random) {
+    return scene.last_year.value() - random.whole(4, std::max(6, scene.growth.rings - 5));
+}
+
+std::vector<int> some_years(const Scene& scene, int count, Random& random) {
+    std::vector<int> years;
+    for (int i = 0; i < count; ++i) {
+        const int year = some_year(scene, random);
+        const bool free = std::none_of(years.begin(), years.end(), [&](int y) { return y - year < 3 && year - y < 3; });
+        if (free) {
+            years.push_back(year);
+        }
+    }
+    return years;
+}
+
+Years some_stretch(const Scene& scene, int length, double strength, Random& random) {
+    const int from = scene.last_year.value() - random.whole(length + 2, std::max(length + 4, scene.growth.rings - 5));
+    return {from, from + length, strength};
+}
+
+void conifer_troubles(Scene& scene, Random& random) {
+    Disturbances& d = scene.disturbances;
+    if (random.chance(0.4)) {
+        d.narrow.push_back(some_stretch(scene, random.whole(6, 16), random.uniform(0.2, 0.5), random));
+    }
+    d.absent = random.chance(0.35) ? some_years(scene, 1, random) : std::vector<int>{};
+    d.wedging = random.chance(0.4) ? some_years(scene, random.whole(1, 2), random) : std::vector<int>{};
+    d.micro = random.chance(0.35) ? some_years(scene, random.whole(1, 3), random) : std::vector<int>{};
+    d.pale = random.chance(0.4) ? some_years(scene, random.whole(1, 4), random) : std::vector<int>{};
+    if (random.chance(0.55)) {
+        for (const int year : some_years(scene, random.whole(1, 5), random)) {
+            d.false_rings.push_back({year, random.uniform(0.4, 0.82), random.uniform(0.35, 0.85)});
+        }
+    }
+    if (random.chance(0.2)) {
+        d.compression.push_back(some_stretch(scene, random.whole(4, 10), random.uniform(0.6, 1.0), random));
+    }
+    d.resin = random.chance(0.25) ? random.uniform(0.3, 0.8) : 0.0;
+    d.blue_stain = random.chance(0.25) ? random.uniform(0.3, 0.8) : 0.0;
+}
+
+void damage(Scene& scene, Random& random) {
+    Disturbances& d = scene.disturbances;
+    const double length = scene.growth.rings * scene.growth.mean_mm;
+    if (random.chance(0.35)) {
+        for (const int year : some_years(scene, random.whole(1, 2), random)) {
+            d.cracks.push_back({year, random.uniform(0.15, 1.6), random.normal(0.0, 0.12), random.normal(0.0, 0.4)});
+        }
+    }
+    if (random.chance(0.12)) {
+        d.lost.push_back({some_stretch(scene, random.whole(1, 4), 1.0, random), random.uniform(0.4, 2.0)});
+    }
+    if (random.chance(0.25)) {
+        const double from = random.uniform(0.1, 0.6) * length;
+        d.radial_cracks.push_back(
+            {from, from + random.uniform(8.0, 30.0), random.uniform(-1.5, 1.5), random.uniform(0.05, 0.2)});
+    }
+    if (random.chance(0.25)) {
+        d.chunks.push_back(
+            {random.uniform(0.1, 0.8) * length, random.uniform(1.0, 4.0), random.uniform(0.15, 0.6), random.sign()});
+    }
+    d.scratches = random.uniform(0.2, 1.3);
+    d.dust = random.uniform(0.1, 1.0);
+    d.poor_sanding = random.chance(0.3) ? random.uniform(0.3, 0.9) : 0.0;
+    d.pencil_marks = random.chance(0.3) ? random.whole(3, 14) : 0;
+    scene.scanner.uneven_light = random.uniform(0.0, 0.12);
+    scene.scanner.contrast = random.uniform(0.75, 1.1);
+    scene.scanner.blur_px = random.uniform(0.5, 1.1);
+    scene.scanner.noise = random.uniform(0.6, 2.5);
+    scene.scanner.grey = random.chance(0.12);
+}
+
+} // namespace
+
+Order clear_core(std::uint64_t seed, int number) {
+    Random random(mix(seed, 200), static_cast<std::uint64_t>(number));
+    Scene scene;
+    scene.name = numbered("clear-", number);
+    scene.seed = random.next();
+    scene.timber = some_timber(WoodType::Conifer, random);
+    everyday(scene, random);
+    give_growth(scene, random);
+    scene.growth.mean_mm = std::max(scene.growth.mean_mm, 0.85);
+    scene.growth.sensitivity = std::min(scene.growth.sensitivity, 0.28);
+    scene.disturbances.scratches = random.uniform(0.1, 0.4);
+    scene.disturbances.dust = random.uniform(0.1, 0.4);
+    // The made-up widths, none of them very narrow, become given ones.
+    std::vector<double> widths = grow(scene.growth, scene.seed, scene.growth.rings, scene.last_year.value());
+    std::reverse(widths.begin(), widths.end());
+    for (double& w : widths) {
+        w = std::max(w, least_clear_mm * (1.0 + 0.3 * random.uniform()));
+    }
+    scene.widths_mm = std::move(widths);
+    return {scene.name, "conifer-clear", {scene}, Format::Png};
+}
+
+Order varied_core(std::uint64_t seed, int number, std::optional<WoodType> wood) {
+    Random random(mix(seed, 201), static_cast<std::uint64_t>(number));
+    Scene scene;
+    const WoodType kind = wood.value_or(all_wood_types[static_cast<std::size_t>(number) % all_wood_types.size()]);
+    scene.name = numbered("varied-", number);
+    scene.seed = random.next();
+    scene.timber = some_timber(kind, random);
+    everyday(scene, random);
+    give_growth(scene, random);
+    scene.tilt_deg = random.normal(0.0, 1.6);
+    scene.bow_mm = random.chance(0.4) ? random.normal(0.0, 0.9) : 0.0;
+    scene.pith_offset_mm = random.normal(0.0, 3.5);
+    scene.dpi = random.chance(0.7) ? 1200.0 : random.chance(0.5) ? 1600.0 : 2400.0;
+    if (scene.dpi > 1200.0) {
+        scene.growth.rings = std::min(scene.growth.rings, 60);
+    }
+    if (random.chance(0.15)) {
+        scene.rings_to_pith = 0;
+        scene.pith_offset_mm = random.normal(0.0, 0.4);
+    }
+    if (random.chance(0.3)) {
+        scene.unfinished_mm = random.uniform(0.08, 0.5);
+    } else if (random.chance(0.15)) {
+        scene.lost_outer_mm = random.uniform(0.3, 4.0);
+    }
+    if (random.chance(0.4)) {
+        scene.mount.label =
+            std::string(1, static_cast<char>('A' + random.whole(0, 25))) + std::to_string(random.whole(1, 40));
+    }
+    scene.mount.ruler = random.chance(0.15);
+    if (kind == WoodType::Conifer) {
+        conifer_troubles(scene, random);
+    } else {
+        scene.disturbances.chalk = random.chance(0.35) ? random.uniform(0.3, 1.0) : 0.0;
+        scene.disturbances.absent = random.chance(0.15) ? some_years(scene, 1, random) : std::vector<int>{};
+    }
+    damage(scene, random);
+    const Format format =
+        std::array{Format::Png, Format::Jpeg, Format::TiffLzw}[static_cast<std::size_t>(random.whole(0, 2))];
+    return {scene.name, word(kind) + "-varied", {scene}, format};
+}
+
+} // namespace pithward::demo
