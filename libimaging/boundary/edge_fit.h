@@ -5,8 +5,8 @@
 
 namespace pithward::boundary {
 
-/// A dark zone behind a sharp edge, as a blurred profile shows it: light before the edge, dark behind, light again after a softer
-/// change back.
+/// A dark zone behind a sharp edge, as a blurred profile shows it: light before the edge, dark behind, light again
+/// after a softer change back.
 struct EdgeFit {
     double column = 0.0;  ///< The sharp edge: where half of the change is done before blurring.
     double light = 0.0;   ///< Brightness before it.
@@ -16,11 +16,12 @@ struct EdgeFit {
 };
 
 /// Value of the model: light - depth * (Phi((c - column) / blur) - Phi((c - column - breadth) / soft)), Phi the normal
-/// distribution function. The half-level of a blurred thin dark line lies too far on its light side; the fitted edge does not.
+/// distribution function. The half-level of a blurred thin dark line lies too far on its light side; the fitted edge
+/// does not.
 [[nodiscard]] double blurred_edge(const EdgeFit& edge, double blur, double column);
 
-/// Fits the model to `profile` (brightness, not its logarithm) between columns `from` and `to` by Levenberg-Marquardt from
-/// `start`. Nothing when the fit leaves the neighbourhood of its start (2 blurs) or has no depth.
+/// Fits the model to `profile` (brightness, not its logarithm) between columns `from` and `to` by Levenberg-Marquardt
+/// from `start`. Nothing when the fit leaves the neighbourhood of its start (2 blurs) or has no depth.
 [[nodiscard]] std::optional<EdgeFit> fit_edge(const std::vector<float>& profile, int from, int to, double blur,
                                               const EdgeFit& start);
 

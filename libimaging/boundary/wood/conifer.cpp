@@ -1,6 +1,7 @@
 #include "libimaging/boundary/edge_fit.h"
 #include "libimaging/boundary/falls.h"
 #include "libimaging/boundary/filters.h"
+#include "libimaging/boundary/odds.h"
 #include "libimaging/boundary/signs.h"
 #include "libimaging/boundary/trace.h"
 #include "libimaging/boundary/wood/wood_model.h"
@@ -19,6 +20,16 @@ constexpr double finest_mm = 0.02;     ///< Smoothing of the profile ...
 constexpr double finest_columns = 1.2; ///< ... but at least this.
 constexpr double reach_edges = 1.5;    ///< Window of the tracing, in breadths of the change.
 constexpr double latewood_half = 0.5;  ///< Latewood ends where the tone has risen by this share.
+
+constexpr OddsModel odds{
+    .constant = 4.0,
+    .log_fall = 0.8,
+    .log_relative_fall = 2.2,
+    .softness = -4.0,
+    .recovery = 1.0,
+    .support = 2.0,
+    .weaker_side = 1.0,
+};
 
 /// Breadth of the dark wood inward of a fall: up to where half of the way back to the next earlywood is done.
 double latewood_breadth(const std::vector<float>& profile, const Fall& fall, double px_mm) {
@@ -106,6 +117,9 @@ std::vector<Mark> conifer_marks(const FlatStrip& strip) {
         marks.push_back(mark);
     }
     compare_with_neighbours(marks, strip.px_mm);
+    for (Mark& mark : marks) {
+        mark.log_odds = log_odds(odds, mark.signs);
+    }
     return marks;
 }
 

@@ -1,0 +1,52 @@
+#include "libimaging/boundary/direction.h"
+
+#include "libimaging/boundary/filters.h"
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace pithward::boundary {
+
+namespace {
+
+constexpr double soft_mm = 0.03;
+constexpr double steep_share = 0.1;
+constexpr double sureness = 0.5; ///< Log odds for each change that agrees.
+
+} // namespace
+
+double bark_first_log_odds(const FlatStrip& strip) {
+    const std::vector<float> tone = profile(strip, strip.tone, 0, strip.lanes() - 1);
+    const cv::Mat1f soft = smooth(cv::Mat1f(tone, true).reshape(1, 1), 0.0, std::max(1.0, soft_mm / strip.px_mm));
+    const int first = std::max(1, static_cast<int>(strip.column(0.0)));
+    const int last = std::min(soft.cols - 1, static_cast<int>(strip.column(strip.path_mm)));
+    // One change for each stretch between extremes: its steepest gradient.
+    std::vector<double> changes;
+    double extreme = 0.0;
+    for (int c = first; c < last; ++c) {
+        const double g = static_cast<double>(soft(0, c + 1) - soft(0, c));
+        if (g * extreme < 0.0) {
+            changes.push_back(extreme);
+            extreme = g;
+        } else if (std::abs(g) > std::abs(extreme)) {
+            extreme = g;
+        }
+    }
+    if (changes.size() < 4) {
+        return 0.0;
+    }
+    std::ranges::sort(changes, [](double a, double b) { return std::abs(a) > std::abs(b); });
+    // Half of the extremes of a clean core are boundaries: look at the stronger half, or the steepest tenth when noise
+    // adds many.
+    const std::size_t strong =
+        std::max<std::size_t>(4, static_cast<std::size_t>(steep_share * static_cast<double>(changes.size())));
+    changes.resize(std::min(changes.size(), strong));
+    double falls = 0.0;
+    for (const double change : changes) {
+        falls += change < 0.0 ? 1.0 : -1.0;
+    }
+    return sureness * falls;
+}
+
+} // namespace pithward::boundary

@@ -1,0 +1,173 @@
+#include "libimaging/boundary/findings.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+#include <utility>
+
+namespace pithward::boundary {
+
+namespace {
+
+constexpr double very_narrow_mm = 0.1;
+constexpr double outlier = 0.9; ///< Change of ln(width) against the neighbours' median.
+constexpr double near_break_mm = 0.3;
+constexpr double long_break_mm = 0.6; ///< A longer break may have lost whole rings.
+constexpr double sure_of_bark = 0.95;
+
+std::string percent(double share) {
+    return std::to_string(std::lround(100.0 * share)) + " %";
+}
+
+void add(Reading& reading, Finding finding) {
+    finding.id = FindingId{static_cast<std::int64_t>(reading.findings.size()) + 1};
+    reading.findings.push_back(std::move(finding));
+}
+
+double median_near(const std::vector<double>& width_mm, std::size_t at) {
+    const std::size_t from = at >= 4 ? at - 4 : 0;
+    const std::size_t to = std::min(width_mm.size(), at + 5);
+    std::vector<double> near(width_mm.begin() + static_cast<std::ptrdiff_t>(from),
+                             width_mm.begin() + static_cast<std::ptrdiff_t>(to));
+    const auto middle = near.begin() + static_cast<std::ptrdiff_t>(near.size() / 2);
+    std::nth_element(near.begin(), middle, near.end());
+    return *middle;
+}
+
+void doubtful_boundaries(Reading& reading) {
+    for (const Boundary& boundary : reading.boundaries) {
+        if (boundary.confidence >= sure) {
+            continue;
+        }
+        Finding finding;
+        finding.kind = FindingKind::PossiblyFalse;
+        finding.leg = boundary.leg;
+        finding.at = boundary.at;
+        finding.boundary = boundary.id;
+        finding.reason = "this boundary is annual with a probability of only " + percent(boundary.confidence);
+        finding.proposal = "look at it; if the change is soft on both sides or does not cross the core, take it out";
+        finding.change = ProposeRemoval{boundary.id};
+        finding.probability = 1.0 - boundary.confidence;
+        add(reading, std::move(finding));
+    }
+}
+
+void overlooked_boundaries(Reading& reading) {
+    for (const Candidate& candidate : reading.not_annual) {
+        if (candidate.confidence < overlooked_from) {
+            continue;
+        }
+        Finding finding;
+        finding.kind = FindingKind::PossiblyOverlooked;
+        finding.leg = candidate.leg;
+        finding.at = candidate.at;
+        finding.reason =
+            "a weak change here may be a boundary (" + percent(candidate.confidence) + "): " + candidate.reason;
+        finding.proposal = "look at it; if it closes a year, add it";
+        finding.change = ProposeBoundary{boundary_from(candidate, BoundaryId{})};
+        finding.probability = candidate.confidence;
+        add(reading, std::move(finding));
+    }
+}
+
+void long_breaks(Reading& reading) {
+    for (const Break& stretch : reading.breaks) {
+        const auto calibration = reading.calibrations.find(reading.path.legs[stretch.leg].scan);
+        const double length = calibration->second.distance(stretch.from, stretch.to).value();
+        if (length < long_break_mm) {
+            continue;
+        }
+        Finding finding;
+        finding.kind = FindingKind::LostWood;
+        finding.leg = stretch.leg;
+        finding.at = stretch.from;
+        finding.to = stretch.to;
+        finding.reason = "the core is broken here; it was taken as a crack that lost no wood";
+        finding.proposal = "compare the two edges; if they don't fit, mark lost wood and say how many rings are gone";
+        Break lost = stretch;
+        lost.kind = Break::Kind::LostWood;
+        lost.rings_lost = std::nullopt;
+        finding.change = ProposeBreak{lost};
+        finding.probability = 0.2;
+        add(reading, std::move(finding));
+    }
+}
+
+void outer_wood(Reading& reading, const OuterEnd& outer) {
+    if (reading.boundaries.empty()) {
+        return;
+    }
+    Finding finding;
+    finding.kind = FindingKind::OuterWood;
+    finding.at = reading.boundaries.front().at;
+    finding.boundary = reading.boundaries.front().id;
+    switch (outer.judged) {
+    case OuterWood::Complete:
+        finding.reason = "the wood under the bark is dark like latewood: growth of the outermost ring had ended";
+        break;
+    case OuterWood::Unfinished:
+        finding.reason =
+            "the wood under the bark is light like earlywood: the outermost ring is unfinished and has no width";
+        break;
+    default:
+        finding.reason = "no bark was seen at the outer end: outer rings may be lost";
+        break;
+    }
+    finding.proposal = "check the outer end, or say it with --outer or in the field sheet";
+    finding.probability = outer.probability;
+    add(reading, std::move(finding));
+}
+
+void bark_end(Reading& reading) {
+    if (reading.bark_end.probability >= sure_of_bark || reading.path.legs.empty()) {
+        return;
+    }
+    Finding finding;
+    finding.kind = FindingKind::BarkEnd;
+    finding.at = reading.path.legs.front().points.front();
+    finding.reason =
+        reading.bark_end.how == "given"
+            ? "the path was given as running from the bark, but the wood looks as if it ran the other way"
+            : "it is not sure which end of the core is bark (" + percent(reading.bark_end.probability) + ")";
+    finding.proposal = "look at the curve of the rings and the outer end; turn the path round if it is the other way";
+    finding.probability = 1.0 - reading.bark_end.probability;
+    add(reading, std::move(finding));
+}
+
+} // namespace
+
+void add_flags(Reading& reading, const std::vector<double>& width_mm) {
+    for (std::size_t k = 0; k < reading.boundaries.size(); ++k) {
+        Boundary& boundary = reading.boundaries[k];
+        const Calibration& calibration = reading.calibrations.at(reading.path.legs[boundary.leg].scan);
+        if (boundary.confidence < sure) {
+            boundary.flags.insert(Flag::Faint);
+        }
+        if (k < width_mm.size() && width_mm.size() >= 5) {
+            if (width_mm[k] < very_narrow_mm) {
+                boundary.flags.insert(Flag::VeryNarrow);
+            }
+            if (std::abs(std::log(std::max(width_mm[k], 1e-3) / median_near(width_mm, k))) > outlier) {
+                boundary.flags.insert(Flag::WidthOutlier);
+            }
+        }
+        for (const Break& stretch : reading.breaks) {
+            if (std::min(calibration.distance(boundary.at, stretch.from),
+                         calibration.distance(boundary.at, stretch.to)) < Millimetres(near_break_mm)) {
+                boundary.flags.insert(Flag::NearBreak);
+            }
+        }
+    }
+}
+
+void add_findings(Reading& reading, const OuterEnd& outer, bool outer_given) {
+    bark_end(reading);
+    if (!outer_given) {
+        outer_wood(reading, outer);
+    }
+    doubtful_boundaries(reading);
+    overlooked_boundaries(reading);
+    long_breaks(reading);
+}
+
+} // namespace pithward::boundary

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "libcore/specimen/reading.h"
+#include "libimaging/boundary/outer_end.h"
+#include "libimaging/boundary/sequence.h"
+
+#include <vector>
+
+namespace pithward::boundary {
+
+/// Sets the flags of a reading's boundaries: what informs and asks for no answer.
+void add_flags(Reading& reading, const std::vector<double>& width_mm);
+
+/// What asks for an answer in a proposed reading: doubtful boundaries, places of one that may be overlooked, wide
+/// breaks, the judged outer wood, a doubtful bark end. Numbers the findings from 1.
+void add_findings(Reading& reading, const OuterEnd& outer, bool outer_given);
+
+/// Boundaries of less confidence than this, and turned-down candidates of more than its complement, are findings.
+inline constexpr double sure = 0.8;
+inline constexpr double overlooked_from = 0.1;
+
+} // namespace pithward::boundary

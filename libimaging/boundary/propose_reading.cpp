@@ -1,0 +1,218 @@
+#include "libimaging/boundary/propose_reading.h"
+
+#include "libimaging/boundary/breaks.h"
+#include "libimaging/boundary/direction.h"
+#include "libimaging/boundary/findings.h"
+#include "libimaging/boundary/flat_strip.h"
+#include "libimaging/boundary/outer_end.h"
+#include "libimaging/boundary/sequence.h"
+#include "libimaging/boundary/wood/wood_model.h"
+#include "libimaging/strip/lanes.h"
+#include "libimaging/strip/strip_geometry.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace pithward {
+
+using namespace boundary;
+
+namespace {
+
+constexpr double hopeless = -7.0;      ///< Marks of lower log odds are dropped before the sequence is chosen.
+constexpr double worth_telling = 0.05; ///< Candidates of less probability are not told.
+constexpr double wedging = 0.35;       ///< Support on the weaker side under which a ring wedges out.
+constexpr double steep_slope = 0.7;    ///< Movement along the path for each mm across.
+constexpr double black = 0.05;         ///< Mean brightness of a path that runs beside the wood.
+
+/// What is known of a path's marks once its outer end and breaks are.
+struct Chosen {
+    std::vector<Mark> marks; ///< In path order, in the wood only.
+    Sequence sequence;
+    std::vector<double> s_mm; ///< Breaks taken off.
+};
+
+const WoodModel& model_for(std::optional<WoodType> wood) {
+    const auto models = wood_models();
+    const auto found = std::ranges::find_if(models, [&](const WoodModel& m) { return wood && m.type == *wood; });
+    return found == models.end() ? models.front() : *found;
+}
+
+/// The outermost complete ring ends at the wood's edge: a mark of its own, since no earlywood lies outside it.
+Mark edge_mark(const OuterEnd& outer, const std::vector<Mark>& marks) {
+    Mark mark;
+    mark.column = outer.column;
+    mark.log_odds = std::log(outer.probability / (1.0 - std::min(outer.probability, 0.999)));
+    mark.sd_mm = 0.03;
+    mark.slope = marks.empty() ? 0.0 : marks.front().slope;
+    return mark;
+}
+
+Chosen choose(const FlatStrip& strip, std::vector<Mark> marks, const OuterEnd& outer, const std::vector<Gap>& gaps,
+              OuterWood wood_under_bark) {
+    const double first = outer.bark_seen ? outer.column + 0.08 / strip.px_mm : strip.column(-0.02);
+    const double last = strip.column(strip.path_mm + 0.02);
+    std::erase_if(marks, [&](const Mark& mark) {
+        return mark.column < first || mark.column > last || mark.log_odds < hopeless ||
+               std::ranges::any_of(gaps,
+                                   [&](const Gap& gap) { return mark.column > gap.from && mark.column < gap.to; });
+    });
+    if (outer.bark_seen && wood_under_bark == OuterWood::Complete) {
+        marks.insert(marks.begin(), edge_mark(outer, marks));
+    }
+    Chosen chosen;
+    std::vector<double> odds;
+    for (const Mark& mark : marks) {
+        chosen.s_mm.push_back(without_gaps(gaps, mark.column) * strip.px_mm);
+        odds.push_back(mark.log_odds);
+    }
+    chosen.sequence = best_sequence(chosen.s_mm, odds);
+    chosen.marks = std::move(marks);
+    return chosen;
+}
+
+std::string why_not(const Mark& mark) {
+    if (mark.signs.support < 0.6) {
+        return "it does not cross the core";
+    }
+    if (mark.signs.relative_edge > 1.6) {
+        return "soft on both sides";
+    }
+    if (mark.signs.recovery < 0.3) {
+        return "the wood does not get lighter again inward";
+    }
+    return "much weaker than its neighbours";
+}
+
+Candidate candidate_of(const Mark& mark, double probability, const FlatStrip& strip, const StripGeometry& geometry) {
+    Candidate candidate;
+    const double s = strip.s(mark.column);
+    candidate.at = geometry.image_point({s, 0.0});
+    candidate.tangent = geometry.image_direction(s, mark.slope);
+    candidate.sd = Millimetres(mark.sd_mm);
+    candidate.confidence = probability;
+    for (const TracePoint& point : mark.trace) {
+        candidate.curve.push_back(geometry.image_point({point.s_mm, point.u_mm}));
+    }
+    if (mark.latewood_mm > 0.0) {
+        candidate.latewood = Millimetres(mark.latewood_mm / std::hypot(1.0, mark.slope));
+    }
+    if (!mark.trace.empty() && std::min(mark.signs.support_left, mark.signs.support_right) < wedging) {
+        candidate.flags.insert(Flag::Wedging);
+    }
+    if (std::abs(mark.slope) > steep_slope) {
+        candidate.flags.insert(Flag::Steep);
+    }
+    return candidate;
+}
+
+void add_boundaries(Reading& reading, const Chosen& chosen, const FlatStrip& strip, const StripGeometry& geometry) {
+    std::vector<double> width_mm;
+    auto next = chosen.sequence.chosen.begin();
+    for (std::size_t k = 0; k < chosen.marks.size(); ++k) {
+        const double probability = chosen.sequence.probability[k];
+        Candidate candidate = candidate_of(chosen.marks[k], probability, strip, geometry);
+        if (next != chosen.sequence.chosen.end() && *next == k) {
+            const auto id = static_cast<std::int64_t>(reading.boundaries.size()) + 1;
+            reading.boundaries.push_back(boundary_from(candidate, BoundaryId{id}));
+            ++next;
+            if (next != chosen.sequence.chosen.end()) {
+                width_mm.push_back(chosen.s_mm[*next] - chosen.s_mm[k]);
+            }
+        } else if (probability >= worth_telling) {
+            candidate.id = CandidateId{static_cast<std::int64_t>(reading.not_annual.size()) + 1};
+            candidate.reason = why_not(chosen.marks[k]);
+            reading.not_annual.push_back(std::move(candidate));
+        }
+    }
+    add_flags(reading, width_mm);
+}
+
+void add_breaks(Reading& reading, const std::vector<Gap>& gaps, const FlatStrip& strip, const StripGeometry& geometry) {
+    for (const Gap& gap : gaps) {
+        Break stretch;
+        stretch.id = BreakId{static_cast<std::int64_t>(reading.breaks.size()) + 1};
+        stretch.from = geometry.image_point({strip.s(gap.from), 0.0});
+        stretch.to = geometry.image_point({strip.s(gap.to), 0.0});
+        reading.breaks.push_back(stretch);
+    }
+}
+
+double mean_brightness(const Lanes& lanes) {
+    double sum = 0.0;
+    for (const cv::Mat1f& channel : lanes.rgb) {
+        sum += cv::mean(channel.rowRange(lanes.centre() - 1, lanes.centre() + 2))[0] / 3.0;
+    }
+    return sum;
+}
+
+Fault no_wood(const std::string& scan, const std::string& what) {
+    return {scan, what, "draw the path along the middle of the core, from the bark toward the pith"};
+}
+
+} // namespace
+
+std::optional<Fault> ReadingRequest::validate(const Scan& scan) const {
+    const auto outside = [&](const ImagePoint& p) {
+        return !std::isfinite(p.x) || !std::isfinite(p.y) || p.x < -0.5 || p.y < -0.5 || p.x > scan.width - 0.5 ||
+               p.y > scan.height - 0.5;
+    };
+    if (path.size() < 2 || std::ranges::all_of(path, [&](const ImagePoint& p) { return p == path.front(); })) {
+        return Fault{scan.file, "the path has only one point", "give at least two different points"};
+    }
+    if (std::ranges::any_of(path, outside)) {
+        return Fault{scan.file,
+                     "the path leaves the scan, which is " + std::to_string(scan.width) + " x " +
+                         std::to_string(scan.height) + " pixels",
+                     "keep every point of the path on the scan"};
+    }
+    return std::nullopt;
+}
+
+Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& request, const Work& work) {
+    if (auto fault = request.validate(scan.header())) {
+        return tl::unexpected(*fault);
+    }
+    const StripGeometry geometry(request.path, request.calibration);
+    const Work straightening{work.stop, [&](double done) { work.report(0.6 * done); }};
+    const auto lanes = lanes_along(scan, geometry, request.calibration.px_per_mm(), {}, straightening);
+    if (!lanes) {
+        return tl::unexpected(lanes.error());
+    }
+    if (mean_brightness(*lanes) < black) {
+        return tl::unexpected(no_wood(scan.header().file, "there is no wood under the path"));
+    }
+    const Work flattening{work.stop, [&](double done) { work.report(0.6 + 0.3 * done); }};
+    const FlatStrip strip = flat_strip(*lanes, geometry.length_mm(), flattening);
+    const WoodModel& model = model_for(request.wood);
+    const std::vector<Mark> marks = model.marks(strip);
+    const OuterEnd outer = outer_end(strip, marks);
+    const double first = outer.bark_seen ? outer.column : strip.column(0.0);
+    const std::vector<Gap> gaps = gaps_on_path(strip, first, strip.column(strip.path_mm));
+
+    Reading reading;
+    reading.wood = model.type;
+    reading.outer = request.outer == OuterWood::Unknown ? outer.judged : request.outer;
+    reading.last_year = request.last_year;
+    reading.path.legs = {Leg{request.scan_name, request.path, {}}};
+    reading.calibrations[request.scan_name] = request.calibration;
+    reading.bark_end = request.bark_end;
+    if (outer.bark_seen) {
+        reading.wood_edge = geometry.image_point({strip.s(outer.column), 0.0});
+    }
+    const double forward = bark_first_log_odds(strip);
+    if (reading.bark_end.how == "given" && model.type == WoodType::Conifer && forward < -3.0) {
+        reading.bark_end.probability = 1.0 / (1.0 + std::exp(-forward));
+    }
+    add_breaks(reading, gaps, strip, geometry);
+    add_boundaries(reading, choose(strip, marks, outer, gaps, reading.outer), strip, geometry);
+    if (reading.boundaries.empty()) {
+        return tl::unexpected(no_wood(scan.header().file, "no ring boundary was found under the path"));
+    }
+    add_findings(reading, outer, request.outer != OuterWood::Unknown);
+    work.report(1.0);
+    return reading;
+}
+
+} // namespace pithward
