@@ -178,7 +178,7 @@ struct Grower {
                                  radius * 1.08,
                                  radius,
                                  hole,
-                                 random.uniform(0.55, 0.85),
+                                 random.uniform(0.45, 0.75),
                                  0.006});
             }
         }

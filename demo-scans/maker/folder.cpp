@@ -11,21 +11,6 @@ namespace {
 
 using nlohmann::json;
 
-Outcome<void> write_text(const std::filesystem::path& file, const std::string& text) {
-    const std::filesystem::path part = file.string() + ".part";
-    std::ofstream out(part);
-    out << text << '\n';
-    out.close();
-    std::error_code error;
-    if (out) {
-        std::filesystem::rename(part, file, error);
-    }
-    if (!out || error) {
-        return fail(file.string(), "it can't be written", "check the folder and the room on the disk");
-    }
-    return {};
-}
-
 /// JSON with each member of the top level, and each element of its lists, on a line of its own.
 std::string lines(const json& object) {
     std::string text = "{";
@@ -40,10 +25,25 @@ std::string lines(const json& object) {
         }
         text += "]";
     }
-    return text + "\n}";
+    return text + "\n}\n";
 }
 
 } // namespace
+
+Outcome<void> write_text(const std::filesystem::path& file, const std::string& text) {
+    const std::filesystem::path part = file.string() + ".part";
+    std::ofstream out(part);
+    out << text;
+    out.close();
+    std::error_code error;
+    if (out) {
+        std::filesystem::rename(part, file, error);
+    }
+    if (!out || error) {
+        return fail(file.string(), "it can't be written", "check the folder and the room on the disk");
+    }
+    return {};
+}
 
 Outcome<void> render_folder(const std::filesystem::path& folder, const std::vector<Order>& orders) {
     std::error_code error;

@@ -1,4 +1,5 @@
 #include "demo-scans/maker/folder.h"
+#include "demo-scans/maker/site.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
@@ -57,7 +58,9 @@ int main(int argc, char** argv) {
     std::string in;
     std::string wood;
     int count = 8;
+    bool noise_free_scans = false;
     std::uint64_t seed = 1;
+    CLI::App* site = app.add_subcommand("site", "The demo site with its field sheet");
     CLI::App* clear = app.add_subcommand("clear", "Clear conifer cores");
     CLI::App* varied = app.add_subcommand("varied", "Cores in all sorts of conditions, easy to hard");
     CLI::App* series = app.add_subcommand("series", "One core with given ring widths");
@@ -65,14 +68,20 @@ int main(int argc, char** argv) {
         command->add_option("OUTDIR", out, "Folder for scans, truth and cases.json")->required();
         command->add_option("--count", count, "How many")->check(CLI::Range(1, 10'000));
         command->add_option("--seed", seed, "Another seed, other cores");
+        command->add_flag("--noise-free", noise_free_scans, "Rings alone: no texture, noise, scratches or stains");
     }
     varied->add_option("--wood", wood, "conifer, ring-porous or diffuse-porous; default: in turn")
         ->check(CLI::IsMember({"conifer", "ring-porous", "diffuse-porous"}));
+    site->add_option("OUTDIR", out, "Folder for scans, truth, cases.json and field-sheet.csv")->required();
     series->add_option("FILE", in, "JSON with widths_mm from bark to pith, last_year, dpi")->required();
     series->add_option("OUTDIR", out, "Folder for the scan and its truth")->required();
     CLI11_PARSE(app, argc, argv);
 
     std::vector<Order> orders;
+    if (*site) {
+        const Outcome<void> done = render_folder(out, demo_site());
+        return finish(done ? write_text(std::filesystem::path(out) / "field-sheet.csv", field_sheet()) : done);
+    }
     if (*series) {
         Outcome<Order> order = order_from(in);
         if (!order) {
@@ -82,6 +91,13 @@ int main(int argc, char** argv) {
     }
     for (int i = 1; (*clear || *varied) && i <= count; ++i) {
         orders.push_back(*clear ? clear_core(seed, i) : varied_core(seed, i, wood_type_from(wood)));
+    }
+    if (noise_free_scans) {
+        for (Order& order : orders) {
+            for (Scene& scene : order.scenes) {
+                scene = noise_free(scene);
+            }
+        }
     }
     return finish(render_folder(out, orders));
 }

@@ -196,7 +196,8 @@ Order varied_core(std::uint64_t seed, int number, std::optional<WoodType> wood) 
     if (kind == WoodType::Conifer) {
         conifer_troubles(scene, random);
     } else {
-        scene.disturbances.chalk = random.chance(0.35) ? random.uniform(0.3, 1.0) : 0.0;
+        scene.disturbances.chalk =
+            random.chance(kind == WoodType::RingPorous ? 0.35 : 0.12) ? random.uniform(0.3, 1.0) : 0.0;
         scene.disturbances.absent = random.chance(0.15) ? some_years(scene, 1, random) : std::vector<int>{};
     }
     damage(scene, random);

@@ -1,0 +1,228 @@
+#include "demo-scans/maker/site.h"
+
+#include "demo-scans/maker/growth.h"
+#include "demo-scans/maker/random.h"
+
+#include <cmath>
+#include <cstdio>
+#include <numeric>
+
+namespace pithward::demo {
+
+namespace {
+
+constexpr std::uint64_t site_seed = 20'240;
+constexpr int last_year = 2023;
+
+struct TreeRow {
+    int number;
+    Timber timber;
+    const char* species;
+    int age;
+    double mean_mm;
+    double juvenile;
+    double trend_years;
+    double lean_azimuth_deg;
+    double lean_deg;
+    bool june; ///< Cored on the second trip, in June 2024, with the ring of 2024 begun; else in October 2023.
+};
+
+struct CoreRow {
+    int tree;
+    char letter;
+    int rings_to_pith;
+    double pith_offset_mm;
+    bool bark_left;
+    double tilt_deg;
+    double bow_mm;
+    double azimuth_deg;
+    const char* notes;
+};
+
+constexpr TreeRow trees[] = {
+    {1, Timber::Pine, "Pinus sp.", 112, 0.78, 1.2, 28, 0, 0, false},
+    {2, Timber::Pine, "Pinus sp.", 97, 0.92, 1.0, 26, 0, 0, false},
+    {3, Timber::Pine, "Pinus sp.", 149, 0.52, 1.7, 34, 0, 0, false},
+    {4, Timber::Pine, "Pinus sp.", 125, 0.66, 1.3, 30, 110, 8, true},
+    {5, Timber::Pine, "Pinus sp.", 84, 1.02, 0.9, 24, 0, 0, true},
+    {6, Timber::Pine, "Pinus sp.", 160, 0.50, 1.5, 36, 0, 0, true},
+    {7, Timber::Oak, "Quercus sp.", 92, 0.98, 0.5, 30, 0, 0, false},
+    {8, Timber::Oak, "Quercus sp.", 81, 1.12, 0.5, 28, 0, 0, false},
+    {9, Timber::Maple, "Acer sp.", 79, 1.08, 0.5, 26, 0, 0, false},
+    {10, Timber::Maple, "Acer sp.", 86, 1.00, 0.6, 28, 0, 0, false},
+};
+
+constexpr CoreRow cores[] = {
+    {1, 'A', 4, 0.8, true, 0.3, 0.0, 20, ""},
+    {1, 'B', 7, -2.6, false, -0.6, 0.2, 115, ""},
+    {2, 'A', 5, 1.5, true, 0.2, 0.0, 45, ""},
+    {2, 'B', 6, -1.1, true, -0.4, 0.0, 140, "broke in the borer; both halves kept and fit together"},
+    {3, 'A', 5, 2.2, false, 0.5, -0.3, 80, ""},
+    {3, 'B', 8, 3.4, true, 0.0, 0.0, 175, "bark and outer wood crumbled off"},
+    {4, 'A', 6, -1.8, true, -0.8, 0.3, 110, "on the side that the stem leans to"},
+    {4, 'B', 4, 0.6, false, 0.4, 0.0, 200, ""},
+    {5, 'A', 0, 0.2, true, 0.1, 0.0, 60, "pith on the core"},
+    {5, 'B', 7, 5.6, true, 0.9, 0.0, 150, ""},
+    {6, 'A', 6, -2.0, false, -0.3, 0.4, 30, "blue stain in the sapwood; split while drying"},
+    {6, 'B', 14, 8.0, true, 0.6, 0.0, 125, "pith missed"},
+    {7, 'A', 5, 1.6, true, 0.3, 0.0, 70, "surface rubbed with chalk"},
+    {8, 'A', 4, -0.9, false, -0.5, 0.0, 95, ""},
+    {9, 'A', 5, 2.1, true, 0.4, 0.0, 10, ""},
+    {10, 'A', 6, -1.4, true, -0.2, 0.0, 55, ""},
+};
+
+std::string id_of(const TreeRow& tree) {
+    char text[16];
+    std::snprintf(text, sizeof text, "HW%02d", tree.number);
+    return text;
+}
+
+std::string id_of(const CoreRow& core) {
+    return id_of(trees[core.tree - 1]) + core.letter;
+}
+
+std::uint64_t signal_seed(Timber timber) {
+    return mix(site_seed, static_cast<std::uint64_t>(wood_type(timber)));
+}
+
+/// The year in which the site's signal is lowest.
+int poorest_year(Timber timber, int from, int to, double persistence) {
+    int poorest = from;
+    for (int year = from; year <= to; ++year) {
+        if (year_signal(signal_seed(timber), year, persistence) <
+            year_signal(signal_seed(timber), poorest, persistence)) {
+            poorest = year;
+        }
+    }
+    return poorest;
+}
+
+void add_disturbances(Scene& scene, const std::string& id) {
+    Disturbances& d = scene.disturbances;
+    const double persistence = scene.growth.persistence;
+    if (id == "HW02A") {
+        d.false_rings = {{1959, 0.62, 0.62}, {1983, 0.55, 0.5}, {2006, 0.68, 0.7}};
+    } else if (id == "HW02B") {
+        d.cracks = {{1978, 0.9, 0.08, 0.3}};
+    } else if (id == "HW03A") {
+        d.absent = {poorest_year(scene.timber, 1920, 2000, persistence)};
+        d.narrow = {{2004, 2011, 0.55}};
+    } else if (id == "HW03B") {
+        scene.lost_outer_mm = 2.4;
+    } else if (id == "HW04A") {
+        d.compression = {{1961, 1968, 0.85}};
+        d.resin = 0.45;
+    } else if (id == "HW04B") {
+        d.pencil_marks = 9;
+    } else if (id == "HW05B") {
+        d.chunks = {{41.0, 2.4, 0.3, 1.0}};
+        d.false_rings = {{1994, 0.6, 0.55}};
+    } else if (id == "HW06A") {
+        d.blue_stain = 0.6;
+        d.radial_cracks = {{9.0, 27.0, 0.9, 0.11}};
+    } else if (id == "HW06B") {
+        d.wedging = {poorest_year(scene.timber, 1935, 1995, persistence)};
+        d.pale = {1948};
+    } else if (id == "HW07A") {
+        d.chalk = 0.8;
+    }
+}
+
+Order order_of(const CoreRow& row) {
+    const TreeRow& tree = trees[row.tree - 1];
+    const auto number = static_cast<std::uint64_t>(tree.number);
+    Random random(mix(site_seed, number), static_cast<std::uint64_t>(row.letter));
+    Scene scene;
+    scene.name = id_of(row);
+    scene.seed = random.next();
+    scene.timber = tree.timber;
+    scene.growth = {.rings = tree.age - row.rings_to_pith,
+                    .mean_mm = tree.mean_mm * (row.letter == 'A' ? 1.0 : random.uniform(0.92, 1.06)),
+                    .juvenile = tree.juvenile,
+                    .trend_years = tree.trend_years,
+                    .sensitivity = wood_type(tree.timber) == WoodType::Conifer ? 0.30 : 0.24,
+                    .site_share = 0.62,
+                    .tree_share = 0.18,
+                    .site_seed = signal_seed(tree.timber),
+                    .tree_seed = mix(site_seed, 500 + number)};
+    scene.last_year = Year(last_year);
+    scene.unfinished_mm = tree.june ? random.uniform(0.16, 0.34) : 0.0;
+    scene.rings_to_pith = row.rings_to_pith;
+    scene.pith_offset_mm = row.pith_offset_mm;
+    scene.bark_left = row.bark_left;
+    scene.tilt_deg = row.tilt_deg;
+    scene.bow_mm = row.bow_mm;
+    scene.shape.widest_deg = random.uniform(0.0, 360.0);
+    scene.core_width_mm = random.uniform(4.7, 5.0);
+    scene.bark_mm = random.uniform(1.2, 2.2);
+    scene.margin_mm = 1.6;
+    scene.sapwood_rings = wood_type(tree.timber) == WoodType::Conifer ? random.whole(32, 48) : random.whole(14, 22);
+    scene.mount = {
+        .kind = Mount::Kind::LightStick, .width_mm = 9.2, .dark_lid = true, .ruler = false, .label = id_of(row)};
+    scene.scanner.uneven_light = random.uniform(0.01, 0.04);
+    scene.scanner.channel_shift_px = random.normal(0.0, 0.05);
+    scene.disturbances.scratches = random.uniform(0.2, 0.5);
+    scene.disturbances.dust = random.uniform(0.1, 0.4);
+    add_disturbances(scene, scene.name);
+    return {scene.name, word(wood_type(tree.timber)) + "-site", {scene}, Format::Jpeg};
+}
+
+/// Of the tree's first core, a little more for the shrinkage in drying.
+double radius_mm(const TreeRow& tree) {
+    for (const CoreRow& row : cores) {
+        if (row.tree == tree.number) {
+            const Scene scene = order_of(row).scenes.front();
+            const std::vector<double> widths = grow(scene.growth, scene.seed, tree.age, last_year);
+            return 1.04 * std::accumulate(widths.begin(), widths.end(), 0.0);
+        }
+    }
+    return 0.0;
+}
+
+std::string outer_wood(const Scene& scene) {
+    if (scene.lost_outer_mm > 0.0) {
+        return "lost";
+    }
+    return scene.unfinished_mm > 0.0 ? "unfinished" : "complete";
+}
+
+} // namespace
+
+std::vector<Order> demo_site() {
+    std::vector<Order> orders;
+    for (const CoreRow& row : cores) {
+        orders.push_back(order_of(row));
+    }
+    return orders;
+}
+
+std::string field_sheet() {
+    std::string csv = "site,tree,core,species,wood,date_cored,status,dbh_cm,bark_mm,core_height_cm,azimuth_deg,"
+                      "lean_azimuth_deg,lean_deg,slope_aspect_deg,borer_mm,outer,pith,pieces,scan,latitude,longitude,"
+                      "elevation_m,collector,notes\n";
+    for (const CoreRow& row : cores) {
+        const TreeRow& tree = trees[row.tree - 1];
+        const Scene scene = order_of(row).scenes.front();
+        const double bark_mm = 6 + tree.number / 2;
+        const double dbh_cm = std::round(2.0 * (radius_mm(tree) + bark_mm) / 5.0) / 2.0;
+        const std::string pith = row.rings_to_pith == 0               ? "reached"
+                                 : std::abs(row.pith_offset_mm) < 4.0 ? "near"
+                                                                      : "missed";
+        char lean[32] = ",";
+        if (tree.lean_deg > 0.0) {
+            std::snprintf(lean, sizeof lean, "%.0f,%.0f", tree.lean_azimuth_deg, tree.lean_deg);
+        }
+        char line[400];
+        std::snprintf(line, sizeof line,
+                      "HW,%s,%s,%s,%s,%s,living,%.1f,%.0f,%d,%.0f,%s,%d,5.15,%s,%s,%d,%s.jpg,%.4f,%.4f,%d,demo,%s\n",
+                      id_of(tree).c_str(), id_of(row).c_str(), tree.species, word(wood_type(tree.timber)).c_str(),
+                      tree.june ? "2024-06-12" : "2023-10-04", dbh_cm, bark_mm, 110 + 5 * (tree.number % 4),
+                      row.azimuth_deg, lean, 240, outer_wood(scene).c_str(), pith.c_str(),
+                      static_cast<int>(scene.disturbances.cracks.size()) + 1, id_of(row).c_str(), 47.5, -31.25, 640,
+                      row.notes);
+        csv += line;
+    }
+    return csv;
+}
+
+} // namespace pithward::demo
