@@ -41,16 +41,17 @@ tl::expected<DecadalLine, Misfit> head_by_columns(const Line& line, std::string_
     const std::string_view year_text = slice(text, identifier_columns, year_end_column - identifier_columns);
     const auto year = whole_number(trimmed(year_text, " "));
     if (year_text.size() != year_end_column - identifier_columns || !year || !is_digit(year_text.back())) {
-        return misfit(identifier_columns + 1, quoted(year_text) + " is no year");
+        return misfit(identifier_columns + 1,
+                      is_blank(year_text) ? "there is no year" : quoted(year_text) + " is no year");
     }
     DecadalLine head;
     head.number = line.number;
     head.year = *year;
     std::string_view identifier = slice(text, 0, identifier_columns);
     if (identifier.ends_with('-') && is_digit(year_text.front())) {
-        head.sign_open = true;
-        head.year = -*year;
         identifier.remove_suffix(1);
+        head.year = -*year;
+        head.sign_open = !identifier.ends_with(' ');
     }
     head.identifier = trimmed(identifier, " ");
     if (head.identifier.empty()) {
@@ -116,7 +117,7 @@ std::optional<Misfit> values_by_columns(DecadalLine& line, std::string_view rest
         return Misfit{year_end_column + 1, stray.empty() ? "there is no value" : quoted(stray) + " is no value"};
     }
     const std::size_t after = year_end_column + line.count * value_columns;
-    const bool has_blanks = std::ranges::count(line.values.begin(), line.values.begin() + line.count, std::nullopt) > 0;
+    const bool has_blanks = std::count(line.values.begin(), line.values.begin() + line.count, std::nullopt) > 0;
     if (has_blanks && (!aligned || !skip_leading_blanks(line, first_value) || line.count > room_in_decade(line.year))) {
         return Misfit{year_end_column + 1, "it is not clear which years the blank columns stand for"};
     }
@@ -226,7 +227,8 @@ tl::expected<DecadalLine, Misfit> parse_decadal_line(const Line& line) {
         return parsed;
     }
     std::string_view rest;
-    if (auto head = head_by_columns(line, rest); head && (rest.empty() || rest.front() == ' ' || rest.front() == '\t')) {
+    if (auto head = head_by_columns(line, rest);
+        head && (rest.empty() || rest.front() == ' ' || rest.front() == '\t')) {
         if (values_by_spaces(*head, rest)) {
             return head;
         }

@@ -43,7 +43,8 @@ struct DecadalLine {
     std::size_t number = 0;
     std::string identifier;
     int year = 0; ///< Of the first value.
-    /// A minus in column 8 may be the year's or the identifier's; `year` and `identifier` take it as the year's.
+    /// A minus in column 8 right after other text may be the year's or the identifier's; `year` and `identifier` take
+    /// it as the year's.
     bool sign_open = false;
     std::array<std::optional<int>, values_a_line> values; ///< Nothing where the columns are blank between values.
     std::size_t count = 0;

@@ -16,9 +16,8 @@ namespace pithward::formats {
 struct Piece {
     std::string identifier;
     int first_year = 0;
-    std::vector<std::optional<int>> steps;  ///< One a year; nothing for a gap.
-    std::optional<WidthSeries::Unit> unit;  ///< From the end mark.
-    bool unit_assumed = false;              ///< From the other series.
+    std::vector<std::optional<int>> steps; ///< One a year; nothing for a gap.
+    std::optional<WidthSeries::Unit> unit; ///< Told by the end mark.
     std::map<Year, std::string> comments;
     std::size_t first_line = 0;
     std::size_t last_line = 0;
@@ -30,5 +29,8 @@ struct Piece {
 /// Series from pieces, whose units are all known by now. Pieces of one identifier become one series with gaps between;
 /// where they overlap in time, the later one is a series with a name of its own.
 [[nodiscard]] Outcome<std::vector<WidthSeries>> join_pieces(std::vector<Piece> pieces, Remarks& remarks);
+
+/// The fault of a file that holds more than `most_series` or `most_values`.
+[[nodiscard]] tl::unexpected<Fault> too_many_values(std::size_t line);
 
 } // namespace pithward::formats

@@ -4,6 +4,7 @@
 #include "libcore/formats/remarks.h"
 
 #include <algorithm>
+#include <optional>
 #include <utility>
 
 namespace pithward {
@@ -77,39 +78,34 @@ Outcome<DecadalText> parse(const std::vector<Line>& lines, Remarks& remarks) {
     return text;
 }
 
-/// The unit for series that have no end mark: that of all the others.
-Outcome<WidthSeries::Unit> unit_of_others(const std::vector<Piece>& pieces, const Piece& bare) {
+/// The unit that all series with an end mark have.
+std::optional<WidthSeries::Unit> common_unit(const std::vector<Piece>& pieces) {
     std::optional<WidthSeries::Unit> unit;
     for (const Piece& piece : pieces) {
         if (piece.unit && unit && *unit != *piece.unit) {
-            unit.reset();
-            break;
+            return std::nullopt;
         }
         if (piece.unit) {
             unit = piece.unit;
         }
     }
-    if (!unit) {
-        return fail(place(bare.last_line),
-                    "series " + as_utf8(bare.identifier) + " has no end mark, so its unit can't be told",
-                    "put 999 (0.01 mm) or -9999 (0.001 mm) after its last value");
-    }
-    return *unit;
+    return unit;
 }
 
+/// A series that has no end mark takes the unit of all the others.
 Outcome<void> settle_units(std::vector<Piece>& pieces, Remarks& remarks) {
+    const auto unit = common_unit(pieces);
     for (Piece& piece : pieces) {
-        if (piece.unit || piece.steps.empty()) {
+        if (piece.unit) {
             continue;
         }
-        const auto unit = unit_of_others(pieces, piece);
+        const std::string name = "series " + as_utf8(piece.identifier);
         if (!unit) {
-            return tl::unexpected(unit.error());
+            return fail(place(piece.last_line), name + " has no end mark, so its unit can't be told",
+                        "put 999 (0.01 mm) or -9999 (0.001 mm) after its last value");
         }
-        piece.unit = *unit;
-        piece.unit_assumed = true;
-        remarks.add("series " + as_utf8(piece.identifier) +
-                        " has no end mark (is the file cut short?): its unit is taken from the other series",
+        piece.unit = unit;
+        remarks.add(name + " has no end mark (is the file cut short?): its unit is taken from the other series",
                     piece.last_line);
     }
     return {};

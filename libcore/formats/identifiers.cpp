@@ -3,6 +3,8 @@
 #include "libcore/formats/text_input.h"
 
 #include <algorithm>
+#include <iterator>
+#include <map>
 #include <set>
 
 namespace pithward::formats {
@@ -41,10 +43,11 @@ std::string shortened(std::string_view text, std::size_t longest) {
     return kept.substr(0, column_offset(kept, longest - tail)) + kept.substr(column_offset(kept, length - tail));
 }
 
+/// The text with "_2" or the like at its end, in place of what there is no room for.
 std::string numbered(std::string_view text, int number, std::size_t longest) {
-    const std::string digits = std::to_string(number);
-    const std::size_t stem = longest > digits.size() ? longest - digits.size() : 0;
-    return std::string(text.substr(0, column_offset(text, stem))) + digits;
+    const std::string ending = "_" + std::to_string(number);
+    const std::size_t stem = longest > ending.size() ? longest - ending.size() : 0;
+    return std::string(text.substr(0, column_offset(text, stem))) + ending;
 }
 
 } // namespace
@@ -57,14 +60,17 @@ std::vector<std::string> fitting_identifiers(const std::vector<IdentifierRoom>& 
         result[i] = cleaned(wanted[i].wanted);
         settled[i] = fits(result[i], wanted[i]) && taken.insert(result[i]).second;
     }
+    std::map<std::string, int> last_numbers;
     for (std::size_t i = 0; i < wanted.size(); ++i) {
         if (settled[i]) {
             continue;
         }
-        const std::string stem = shortened(result[i], wanted[i].longest);
+        const std::size_t longest = wanted[i].longest;
+        const std::string stem = fits(result[i], wanted[i]) ? result[i] : shortened(result[i], longest);
         result[i] = stem;
-        for (int number = 2; !taken.insert(result[i]).second; ++number) {
-            result[i] = numbered(stem, number, wanted[i].longest);
+        int& number = last_numbers.try_emplace(stem, 1).first->second;
+        while (!taken.insert(result[i]).second) {
+            result[i] = numbered(stem, ++number, longest);
         }
     }
     return result;

@@ -1,7 +1,6 @@
 #pragma once
 
 #include <cstddef>
-#include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,7 +10,7 @@ namespace pithward::formats {
 /// An identifier to be written, and the room that a format has for it.
 struct IdentifierRoom {
     std::string wanted;
-    std::size_t longest = 0;             ///< Characters.
+    std::size_t longest = 0;              ///< Characters.
     bool minus_at_end_is_unclear = false; ///< Then one of full length must not end in '-'.
 };
 
@@ -21,7 +20,8 @@ struct IdentifierRoom {
 /// 2. Identifiers that fit now are kept, the first of equal ones.
 /// 3. Of the others only letters, digits and what is not ASCII is kept; if that is still too long, its first three
 ///    characters and as many of its last ones as there is room for.
-/// 4. While that is taken, its end is replaced by 2, 3, 4, ...
+/// 4. While that is taken, and for all but the first of equal ones: _2, _3, _4, ... at its end, in place of what there
+///    is no room for.
 [[nodiscard]] std::vector<std::string> fitting_identifiers(const std::vector<IdentifierRoom>& wanted);
 
 } // namespace pithward::formats

@@ -1,0 +1,21 @@
+#pragma once
+
+#include "libcore/specimen/outcome.h"
+#include "libcore/specimen/site.h"
+
+#include <istream>
+#include <ostream>
+#include <vector>
+
+namespace pithward {
+
+/// Reads a field sheet (design, section 7): a CSV with a header line, one core a row, columns in any order. The columns
+/// site, tree and core are required; unknown ones are kept with the core. Semicolons or tabs with decimal commas are
+/// read too, as is a byte order mark. Sites, trees and cores stand in the order of the rows. Faults name line and
+/// column: a value that can't be, a core that is there twice, two rows that say different things of one tree or site.
+[[nodiscard]] Outcome<std::vector<Site>> read_field_sheet(std::istream& in);
+
+/// Writes a field sheet with all known columns and the unknown ones that its cores have.
+[[nodiscard]] Outcome<void> write_field_sheet(std::ostream& out, const std::vector<Site>& sites);
+
+} // namespace pithward

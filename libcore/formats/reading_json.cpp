@@ -1,0 +1,270 @@
+#include "libcore/formats/reading_json.h"
+
+#include "libcore/formats/json_numbers.h"
+#include "libcore/formats/text_input.h"
+#include "libcore/measure/measure.h"
+
+#include <algorithm>
+#include <variant>
+
+namespace pithward {
+
+using namespace formats;
+using Json = nlohmann::ordered_json;
+
+namespace {
+
+Json mm(Millimetres length) {
+    return json_number(length.value(), millimetre_digits);
+}
+
+Json mm(const std::optional<Millimetres>& length) {
+    return length ? mm(*length) : Json();
+}
+
+Json year_or_null(const std::optional<Year>& year) {
+    return year ? Json(year->value()) : Json();
+}
+
+Json px(double value) {
+    return json_number(value, pixel_digits);
+}
+
+Json points_json(const std::vector<ImagePoint>& points) {
+    Json list = Json::array();
+    for (const ImagePoint& point : points) {
+        list.push_back(Json::array({px(point.x), px(point.y)}));
+    }
+    return list;
+}
+
+/// Writes one reading. Places along the path are computed by libcore/measure; the first that can't be is the fault.
+class ReadingWriter {
+public:
+    explicit ReadingWriter(const MeasuredReading& measured)
+        : reading_(measured.reading)
+        , series_(measured.series)
+        , several_legs_(measured.reading.path.legs.size() > 1) {}
+
+    Outcome<Json> json() {
+        Json value;
+        value["scan"] = reading_.path.legs.empty() ? Json() : Json(as_utf8(reading_.path.legs.front().scan));
+        value["wood"] = word(reading_.wood);
+        value["calibration"] = calibration(reading_.path.legs.empty() ? "" : reading_.path.legs.front().scan);
+        value["bark_end"] = {{"how", as_utf8(reading_.bark_end.how)},
+                             {"probability", json_number(reading_.bark_end.probability, share_digits)}};
+        const bool one_leg = reading_.path.legs.size() == 1;
+        value["path"] = one_leg ? points_json(reading_.path.legs.front().points) : Json();
+        if (several_legs_) {
+            value["legs"] = legs();
+        }
+        value["boundaries"] = boundaries();
+        value["not_annual"] = not_annual();
+        value["breaks"] = breaks();
+        value["rings"] = rings();
+        value["outer_partial_mm"] = mm(series_.outer_partial);
+        value["pith"] = pith();
+        value["findings"] = findings();
+        if (fault_) {
+            return tl::unexpected(*fault_);
+        }
+        return value;
+    }
+
+private:
+    Json calibration(const std::string& scan) const {
+        const auto found = reading_.calibrations.find(scan);
+        if (found == reading_.calibrations.end()) {
+            return {};
+        }
+        const Calibration& scale = found->second;
+        return {{"px_per_mm_x", json_number(scale.px_per_mm_x, share_digits)},
+                {"px_per_mm_y", json_number(scale.px_per_mm_y, share_digits)},
+                {"relative_sd", json_number(scale.relative_sd, share_digits)},
+                {"source", word(scale.source)}};
+    }
+
+    template <typename Items, typename IdOf>
+    static Json index_of(const Items& items, IdOf id) {
+        const auto found = std::ranges::find_if(items, [&](const auto& item) { return item.id == id; });
+        return found == items.end() ? Json() : Json(found - items.begin());
+    }
+
+    Json join(const Join& join) const {
+        if (const auto* boundary = std::get_if<JoinedAtBoundary>(&join)) {
+            return {{"kind", "boundary"},
+                    {"on_previous", index_of(reading_.boundaries, boundary->on_previous)},
+                    {"on_this", index_of(reading_.boundaries, boundary->on_this)}};
+        }
+        if (const auto* at_break = std::get_if<JoinedAtBreak>(&join)) {
+            return {{"kind", "break"}, {"break", index_of(reading_.breaks, at_break->at)}};
+        }
+        return {};
+    }
+
+    Json legs() const {
+        Json list = Json::array();
+        for (const Leg& leg : reading_.path.legs) {
+            list.push_back({{"scan", as_utf8(leg.scan)},
+                            {"points", points_json(leg.points)},
+                            {"joined_by", join(leg.joined_by)},
+                            {"calibration", calibration(leg.scan)}});
+        }
+        return list;
+    }
+
+    Json boundaries() const {
+        Json list = Json::array();
+        for (const Boundary& boundary : reading_.boundaries) {
+            const PlacedBoundary* placed = placed_boundary(boundary.id);
+            Json flags = Json::array();
+            for (const Flag flag : boundary.flags) {
+                flags.push_back(word(flag));
+            }
+            // Rounding must not carry an angle up to 180.
+            const Json angle = json_number(degrees(line_direction(boundary.tangent)), angle_digits);
+            Json value = {{"x", px(boundary.at.x)},
+                          {"y", px(boundary.at.y)},
+                          {"s_mm", placed != nullptr ? mm(placed->s) : Json()},
+                          {"sd_mm", mm(boundary.sd)},
+                          {"angle_deg", angle == 180.0 ? Json(0.0) : angle},
+                          {"confidence", json_number(boundary.confidence, share_digits)},
+                          {"flags", std::move(flags)},
+                          {"year", placed != nullptr ? year_or_null(placed->year) : Json()},
+                          {"origin", word(boundary.origin)}};
+            add_leg(value, boundary.leg);
+            list.push_back(std::move(value));
+        }
+        return list;
+    }
+
+    Json not_annual() {
+        Json list = Json::array();
+        for (const Candidate& candidate : reading_.not_annual) {
+            Json value = {{"x", px(candidate.at.x)},
+                          {"y", px(candidate.at.y)},
+                          {"s_mm", mm(along(candidate.leg, candidate.at))},
+                          {"confidence", json_number(candidate.confidence, share_digits)},
+                          {"reason", as_utf8(candidate.reason)}};
+            add_leg(value, candidate.leg);
+            list.push_back(std::move(value));
+        }
+        return list;
+    }
+
+    Json breaks() {
+        Json list = Json::array();
+        for (const Break& stretch : reading_.breaks) {
+            Json value = {{"from_mm", mm(along(stretch.leg, stretch.from))},
+                          {"to_mm", mm(along(stretch.leg, stretch.to))},
+                          {"kind", word(stretch.kind)},
+                          {"rings_lost", stretch.rings_lost ? Json(*stretch.rings_lost) : Json()}};
+            add_leg(value, stretch.leg);
+            list.push_back(std::move(value));
+        }
+        return list;
+    }
+
+    Json rings() const {
+        Json list = Json::array();
+        for (const Ring& ring : series_.rings) {
+            list.push_back({{"year", year_or_null(ring.year)},
+                            {"ring", ring.number},
+                            {"width_mm", mm(ring.width)},
+                            {"along_path_mm", mm(ring.along_path)},
+                            {"sd_mm", ring.width ? mm(ring.sd) : Json()},
+                            {"absent", ring.absent},
+                            {"earlywood_mm", mm(ring.earlywood)},
+                            {"latewood_mm", mm(ring.latewood)}});
+        }
+        return list;
+    }
+
+    Json pith() const {
+        if (!reading_.pith) {
+            return {};
+        }
+        const Pith& pith = *reading_.pith;
+        return {{"inside", pith.inside},
+                {"x", px(pith.at.x)},
+                {"y", px(pith.at.y)},
+                {"distance_mm", mm(pith.distance)},
+                {"distance_low_mm", mm(pith.distance_low)},
+                {"distance_high_mm", mm(pith.distance_high)},
+                {"missing_rings", pith.missing_rings},
+                {"missing_low", pith.missing_low},
+                {"missing_high", pith.missing_high}};
+    }
+
+    Json findings() {
+        Json list = Json::array();
+        for (const Finding& finding : reading_.findings) {
+            const Millimetres from = along(finding.leg, finding.at);
+            const Millimetres to = finding.to ? along(finding.leg, *finding.to) : from;
+            Json value = {{"kind", word(finding.kind)}, {"s_mm", mm(from)}};
+            if (finding.to) {
+                value["s_mm_to"] = mm(to);
+            }
+            value["year"] = year_or_null(year_of(finding, 0.5 * (from + to)));
+            value["reason"] = as_utf8(finding.reason);
+            value["proposal"] = as_utf8(finding.proposal);
+            value["probability"] = json_number(finding.probability, share_digits);
+            add_leg(value, finding.leg);
+            list.push_back(std::move(value));
+        }
+        return list;
+    }
+
+    /// The year of the boundary that a finding is about, else of the ring in which its middle lies.
+    std::optional<Year> year_of(const Finding& finding, Millimetres middle) const {
+        if (finding.boundary) {
+            const PlacedBoundary* placed = placed_boundary(*finding.boundary);
+            return placed != nullptr ? placed->year : std::nullopt;
+        }
+        const auto beyond = std::ranges::find_if(series_.boundaries, [&](const auto& b) { return b.s > middle; });
+        return beyond == series_.boundaries.begin() ? std::nullopt : std::prev(beyond)->year;
+    }
+
+    const PlacedBoundary* placed_boundary(BoundaryId id) const {
+        const auto found = std::ranges::find(series_.boundaries, id, &PlacedBoundary::id);
+        return found == series_.boundaries.end() ? nullptr : &*found;
+    }
+
+    Millimetres along(std::size_t leg, ImagePoint at) {
+        const auto s = place_on_path(reading_, leg, at);
+        if (!s && !fault_) {
+            fault_ = s.error();
+        }
+        return s ? *s : Millimetres();
+    }
+
+    void add_leg(Json& value, std::size_t leg) const {
+        if (several_legs_) {
+            value["leg"] = leg;
+        }
+    }
+
+    const Reading& reading_;
+    const RingSeries& series_;
+    bool several_legs_;
+    std::optional<Fault> fault_;
+};
+
+} // namespace
+
+Outcome<void> write_readings_json(std::ostream& out, std::span<const MeasuredReading> readings) {
+    Json list = Json::array();
+    for (const MeasuredReading& measured : readings) {
+        auto value = ReadingWriter(measured).json();
+        if (!value) {
+            return tl::unexpected(std::move(value.error()));
+        }
+        list.push_back(std::move(*value));
+    }
+    Json root;
+    root["readings"] = std::move(list);
+    out << root.dump(1) << '\n';
+    return {};
+}
+
+} // namespace pithward

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "libcore/specimen/outcome.h"
+
+#include <filesystem>
+#include <functional>
+#include <ostream>
+
+namespace pithward {
+
+/// Writes a file whole or not at all: into a new file beside it, which takes its name once it is complete and on the
+/// disk. An existing file is not touched without `force`, and with it stays as it was if `writer` fails. A symbolic
+/// link is followed. Faults name the file.
+[[nodiscard]] Outcome<void> write_whole_file(const std::filesystem::path& path, bool force,
+                                             const std::function<Outcome<void>(std::ostream&)>& writer);
+
+} // namespace pithward
