@@ -1,0 +1,76 @@
+#pragma once
+
+#include <QString>
+#include <span>
+
+namespace pithward::bench {
+
+enum class ActionId {
+    Open,
+    ExportCsv,
+    ExportDecadal,
+    ExportJson,
+    ExportPicture,
+    Quit,
+    FindCores,
+    DrawPath,
+    SwapEnds,
+    SetYear,
+    NextFinding,
+    PreviousFinding,
+    NextCore,
+    PreviousCore,
+    NextScan,
+    PreviousScan,
+    Cancel,
+    ZoomIn,
+    ZoomOut,
+    ShowAll,
+    ShowPixels,
+    GoToBark,
+    GoToPith,
+    TurnLeft,
+    TurnRight,
+    FoldPanel,
+    ColoursSystem,
+    ColoursLight,
+    ColoursDark,
+    Keys,
+};
+
+/// What has to be there for an action to make sense.
+enum class Needs { Nothing, Scan, Scale, Core, Finding, Work };
+
+enum class Menu { File, Core, View, Colours, Help };
+
+/// One line of the table of actions: menus, tool bar, tool tips and the sheet of keys are made from it.
+struct ActionSpec {
+    ActionId id;
+    Menu menu;
+    const char* text; ///< With & for its letter; to be translated in the context "Actions".
+    const char* help; ///< One sentence.
+    const char* icon; ///< Name of a drawing in resources/icons; empty for none.
+    const char* keys; ///< Default keys, as QKeySequence reads them; several divided by a blank.
+    Needs needs;
+    bool in_tool_bar;
+    bool opens_group; ///< A line is drawn above it in its menu.
+};
+
+[[nodiscard]] std::span<const ActionSpec> action_table();
+
+/// What is on the bench, as far as actions ask for it.
+struct BenchState {
+    bool scan = false;
+    bool scale = false;
+    bool core = false;
+    bool finding = false;
+    bool work = false;
+};
+[[nodiscard]] bool enabled(Needs needs, const BenchState& state);
+
+/// Translated text of a line.
+[[nodiscard]] QString text_of(const ActionSpec& spec);
+[[nodiscard]] QString help_of(const ActionSpec& spec);
+[[nodiscard]] QString title_of(Menu menu);
+
+} // namespace pithward::bench

@@ -1,0 +1,132 @@
+#include "app/bench/appearance.h"
+
+#include <QApplication>
+#include <QDBusConnection>
+#include <QDBusMessage>
+#include <QDBusPendingCallWatcher>
+#include <QDBusPendingReply>
+#include <QStyleFactory>
+
+namespace pithward::bench {
+
+namespace {
+
+// The desktop's settings, by the freedesktop portal: 1 wishes dark, 2 light, 0 has no wish.
+constexpr auto service = "org.freedesktop.portal.Desktop";
+constexpr auto object = "/org/freedesktop/portal/desktop";
+constexpr auto interface = "org.freedesktop.portal.Settings";
+constexpr auto group_name = "org.freedesktop.appearance";
+constexpr auto key_name = "color-scheme";
+constexpr uint wish_dark = 1;
+
+struct Inks {
+    QColor window, base, alternate, text, muted, button, accent, on_accent, link, notice, on_notice;
+};
+
+QPalette palette_of(const Inks& inks) {
+    QPalette palette(inks.button, inks.window);
+    palette.setColor(QPalette::WindowText, inks.text);
+    palette.setColor(QPalette::Text, inks.text);
+    palette.setColor(QPalette::ButtonText, inks.text);
+    palette.setColor(QPalette::Base, inks.base);
+    palette.setColor(QPalette::AlternateBase, inks.alternate);
+    palette.setColor(QPalette::PlaceholderText, inks.muted);
+    palette.setColor(QPalette::Highlight, inks.accent);
+    palette.setColor(QPalette::HighlightedText, inks.on_accent);
+    palette.setColor(QPalette::Link, inks.link);
+    palette.setColor(QPalette::ToolTipBase, inks.notice);
+    palette.setColor(QPalette::ToolTipText, inks.on_notice);
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::ToolTipText}) {
+        palette.setColor(QPalette::Disabled, role, inks.muted);
+    }
+    return palette;
+}
+
+} // namespace
+
+QPalette light_palette() {
+    return palette_of({.window = "#f3f3f1",
+                       .base = "#ffffff",
+                       .alternate = "#f7f7f5",
+                       .text = "#20252b",
+                       .muted = "#858a90",
+                       .button = "#ececea",
+                       .accent = "#cfe0f2",
+                       .on_accent = "#10263d",
+                       .link = "#1d5b9c",
+                       .notice = "#fbf1d6",
+                       .on_notice = "#3d2f08"});
+}
+
+QPalette dark_palette() {
+    return palette_of({.window = "#292b2e",
+                       .base = "#1f2123",
+                       .alternate = "#25272a",
+                       .text = "#e3e5e7",
+                       .muted = "#868b91",
+                       .button = "#35383c",
+                       .accent = "#32506f",
+                       .on_accent = "#f2f6fa",
+                       .link = "#86b8ec",
+                       .notice = "#46391a",
+                       .on_notice = "#f6e7bf"});
+}
+
+bool is_dark(const QPalette& palette) {
+    return palette.color(QPalette::Window).lightness() < 128;
+}
+
+QColor scan_ground(const QPalette& palette) {
+    return is_dark(palette) ? QColor("#141516") : QColor("#d9d9d7");
+}
+
+Appearance::Appearance(QObject* parent)
+    : QObject(parent)
+    , desktop_dark_(is_dark(QApplication::palette())) {
+    QApplication::setStyle(QStyleFactory::create("Fusion"));
+    apply();
+    ask_desktop();
+}
+
+void Appearance::use(Scheme scheme) {
+    scheme_ = scheme;
+    apply();
+}
+
+void Appearance::apply() {
+    const bool dark = scheme_ == Scheme::Dark || (scheme_ == Scheme::System && desktop_dark_);
+    QApplication::setPalette(dark ? dark_palette() : light_palette());
+}
+
+void Appearance::ask_desktop() {
+    QDBusConnection bus = QDBusConnection::sessionBus();
+    if (!bus.isConnected()) {
+        return;
+    }
+    bus.connect(service, object, interface, "SettingChanged", this,
+                SLOT(desktop_changed(QString, QString, QDBusVariant)));
+    QDBusMessage question = QDBusMessage::createMethodCall(service, object, interface, "Read");
+    question << QString(group_name) << QString(key_name);
+    auto* reply = new QDBusPendingCallWatcher(bus.asyncCall(question), this);
+    connect(reply, &QDBusPendingCallWatcher::finished, this, [this](QDBusPendingCallWatcher* call) {
+        const QDBusPendingReply<QDBusVariant> answer = *call;
+        if (!answer.isError()) {
+            desktop_changed(group_name, key_name, answer.value());
+        }
+        call->deleteLater();
+    });
+}
+
+void Appearance::desktop_changed(const QString& group, const QString& key, const QDBusVariant& value) {
+    if (group != group_name || key != key_name) {
+        return;
+    }
+    QVariant wish = value.variant();
+    if (wish.canConvert<QDBusVariant>()) { // `Read` wraps its answer twice
+        wish = wish.value<QDBusVariant>().variant();
+    }
+    desktop_dark_ = wish.toUInt() == wish_dark;
+    apply();
+}
+
+} // namespace pithward::bench

@@ -1,0 +1,244 @@
+#include "app/bench/bench_control.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <algorithm>
+
+namespace pithward::bench {
+
+namespace {
+
+QStringList with_folders_opened(const QStringList& paths) {
+    QStringList files;
+    for (const QString& path : paths) {
+        const QFileInfo info(path);
+        if (!info.isDir()) {
+            files << path;
+            continue;
+        }
+        for (const QString& name : QDir(path).entryList(BenchControl::scan_patterns(), QDir::Files, QDir::Name)) {
+            files << QDir(path).filePath(name);
+        }
+    }
+    return files;
+}
+
+using OpenedScans = std::vector<Outcome<OpenedScan>>;
+
+} // namespace
+
+BenchControl::BenchControl(ScanOpener opener, QObject* parent)
+    : QObject(parent)
+    , opener_(std::move(opener)) {}
+
+const QStringList& BenchControl::scan_patterns() {
+    static const QStringList patterns{"*.tif", "*.tiff", "*.png", "*.jpg", "*.jpeg"};
+    return patterns;
+}
+
+void BenchControl::open(const QStringList& paths) {
+    const QStringList files = with_folders_opened(paths);
+    if (files.isEmpty()) {
+        emit told(tr("No scan found there. Choose TIFF, PNG or JPEG files."));
+        return;
+    }
+    jobs_.start<OpenedScans>(
+        tr("Opening"),
+        [files, opener = opener_](const Work& work) {
+            OpenedScans opened;
+            for (const QString& file : files) {
+                if (work.stopped()) {
+                    break;
+                }
+                opened.push_back(opener(file.toStdString()));
+                work.report(static_cast<double>(opened.size()) / static_cast<double>(files.size()));
+            }
+            return opened;
+        },
+        [this](OpenedScans opened) {
+            int first = 0;
+            for (auto& scan : opened) {
+                if (!scan) {
+                    tell(scan.error());
+                    continue;
+                }
+                const auto here = std::ranges::find_if(
+                    model_.scans(), [&](const BenchScan& other) { return other.opened->path == scan->path; });
+                const auto believed = believed_calibration(scan->header, std::nullopt);
+                const int id =
+                    here != model_.scans().end()
+                        ? here->id
+                        : model_.add_scan(std::move(*scan), believed ? std::optional(*believed) : std::nullopt);
+                first = first == 0 ? id : first;
+            }
+            if (first != 0) {
+                show_scan(first);
+            }
+        });
+}
+
+void BenchControl::show_scan(int id) {
+    model_.show_scan(id);
+    read_if_new();
+}
+
+void BenchControl::step_scan(int by) {
+    const auto& scans = model_.scans();
+    const BenchScan* shown = model_.scan();
+    if (shown == nullptr) {
+        return;
+    }
+    const auto index = (shown - scans.data()) + by;
+    if (index >= 0 && index < static_cast<std::ptrdiff_t>(scans.size())) {
+        show_scan(scans[static_cast<std::size_t>(index)].id);
+    }
+}
+
+void BenchControl::step_core(int by) {
+    model_.show_core(model_.core_index() + by);
+}
+
+void BenchControl::use_dpi(double dpi) {
+    const BenchScan* scan = model_.scan();
+    if (scan == nullptr) {
+        return;
+    }
+    const auto calibration = believed_calibration(scan->opened->header, dpi);
+    if (!calibration) {
+        tell(calibration.error());
+        return;
+    }
+    model_.set_calibration(scan->id, *calibration);
+    read_if_new();
+}
+
+void BenchControl::read_if_new() {
+    const BenchScan* scan = model_.scan();
+    if (scan != nullptr && !scan->searched) {
+        read_shown_scan();
+    }
+}
+
+void BenchControl::read_shown_scan() {
+    const BenchScan* scan = model_.scan();
+    if (scan == nullptr || !scan->calibration) {
+        return;
+    }
+    jobs_.start<ReadCores>(
+        tr("Finding and measuring cores"),
+        [opened = scan->opened, calibration = *scan->calibration](const Work& work) {
+            return read_cores(*opened, calibration, work);
+        },
+        [this, id = scan->id, revision = scan->revision](ReadCores read) {
+            for (const Fault& fault : read.faults) {
+                tell(fault);
+            }
+            const bool none = read.cores.empty() && read.faults.empty();
+            if (model_.put_cores(id, revision, std::move(read.cores)) && none) {
+                emit told(tr("No core was seen on this scan. Draw its path by hand (P)."));
+            }
+        });
+}
+
+void BenchControl::read_drawn_path(std::vector<ImagePoint> from_bark) {
+    const BenchScan* scan = model_.scan();
+    if (scan == nullptr) {
+        return;
+    }
+    reread(scan->cores.size(), [&](ReadingRequest& request) {
+        request.scan_name = scan->opened->name();
+        request.path = std::move(from_bark);
+        request.bark_end = BarkEnd{};
+        request.wood.reset();
+    });
+}
+
+void BenchControl::swap_ends() {
+    reread(static_cast<std::size_t>(model_.core_index()), [](ReadingRequest& request) {
+        std::ranges::reverse(request.path);
+        request.bark_end = BarkEnd{};
+    });
+}
+
+void BenchControl::set_wood(WoodType wood) {
+    if (model_.core() != nullptr && model_.core()->reading.wood != wood) {
+        reread(static_cast<std::size_t>(model_.core_index()), [wood](ReadingRequest& request) { request.wood = wood; });
+    }
+}
+
+void BenchControl::set_outer(OuterWood outer) {
+    if (model_.core() != nullptr && model_.core()->reading.outer != outer) {
+        reread(static_cast<std::size_t>(model_.core_index()),
+               [outer](ReadingRequest& request) { request.outer = outer; });
+    }
+}
+
+void BenchControl::set_last_year(std::optional<Year> year) {
+    if (const auto done = model_.set_last_year(year); !done) {
+        tell(done.error());
+    }
+}
+
+void BenchControl::export_shown(const QString& path, const ExportFormat& format) {
+    const BenchScan* scan = model_.scan();
+    if (scan == nullptr) {
+        return;
+    }
+    using Written = Outcome<std::vector<std::string>>;
+    jobs_.start<Written>(
+        tr("Exporting"),
+        [file = path.toStdString(), format, input = ExportInput{scan->opened, scan->cores}](const Work& work) {
+            return export_to(file, format, input, work);
+        },
+        [this, path](const Written& written) {
+            if (!written) {
+                tell(written.error());
+                return;
+            }
+            emit done(tr("Written to %1").arg(path));
+            for (const std::string& remark : *written) {
+                emit told(QString::fromStdString(remark));
+            }
+        });
+}
+
+void BenchControl::reread(std::size_t index, const std::function<void(ReadingRequest&)>& change, double breadth_mm) {
+    const BenchScan* scan = model_.scan();
+    if (scan == nullptr) {
+        return;
+    }
+    if (!scan->calibration) {
+        emit told(tr("Say the scan's resolution first: widths need it."));
+        return;
+    }
+    ReadingRequest request;
+    request.calibration = *scan->calibration;
+    if (index < scan->cores.size()) {
+        const MeasuredCore& core = scan->cores[index];
+        request = request_of(core.reading, *scan->calibration);
+        breadth_mm = 2.0 * core.half_breadth_px / scan->calibration->px_per_mm();
+    }
+    change(request);
+    if (const auto fault = request.validate(scan->opened->header)) {
+        tell(*fault);
+        return;
+    }
+    jobs_.start<Outcome<MeasuredCore>>(
+        tr("Measuring the path"),
+        [opened = scan->opened, request, breadth_mm](const Work& work) {
+            return read_path(*opened, request, breadth_mm, work);
+        },
+        [this, id = scan->id, revision = scan->revision, index](Outcome<MeasuredCore> core) {
+            if (!core) {
+                tell(core.error());
+            } else if (!model_.put_core(id, revision, index, std::move(*core))) {
+                emit told(tr("The core was changed meanwhile, so the new reading was not taken. Try again."));
+            }
+        });
+}
+
+void BenchControl::tell(const Fault& fault) {
+    emit told(QString::fromStdString(fault.line()));
+}
+
+} // namespace pithward::bench

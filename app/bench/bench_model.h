@@ -1,0 +1,79 @@
+#pragma once
+
+#include "app/bench/measured_core.h"
+#include "app/bench/opened_scan.h"
+
+#include <QFlags>
+#include <QObject>
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace pithward::bench {
+
+/// One scan on the bench with what has been read from it.
+struct BenchScan {
+    int id = 0; ///< Stays the same while other scans come and go.
+    std::shared_ptr<const OpenedScan> opened;
+    std::optional<Calibration> calibration; ///< Nothing: the file's tag is not believed and nobody has said.
+    std::vector<MeasuredCore> cores;
+    bool searched = false;      ///< The program has looked for cores.
+    std::uint64_t revision = 0; ///< Goes up with every change of this scan.
+};
+
+/// Everything that is on the bench. All changes go through its functions, on the GUI thread; everybody else reads.
+/// Changes are gathered: `changed` comes once when control returns to the event loop.
+class BenchModel : public QObject {
+    Q_OBJECT
+
+public:
+    enum Change {
+        ScanList = 1,    ///< Scans came or went.
+        ShownScan = 2,   ///< Another scan is shown, or its scale is another.
+        Cores = 4,       ///< Readings of the shown scan changed.
+        PresentCore = 8, ///< Another core is the present one.
+    };
+    Q_DECLARE_FLAGS(Changes, Change)
+
+    explicit BenchModel(QObject* parent = nullptr);
+
+    [[nodiscard]] const std::vector<BenchScan>& scans() const { return scans_; }
+    [[nodiscard]] const BenchScan* find(int id) const;
+    /// The scan that is shown; null on an empty bench.
+    [[nodiscard]] const BenchScan* scan() const { return find(shown_); }
+    /// The present core of the shown scan; null when there is none.
+    [[nodiscard]] const MeasuredCore* core() const;
+    [[nodiscard]] int core_index() const { return core_; }
+
+    /// Puts a scan on the bench and answers with its id.
+    int add_scan(OpenedScan opened, std::optional<Calibration> calibration);
+    void show_scan(int id);
+    void show_core(int index);
+
+    void set_calibration(int id, const Calibration& calibration);
+    /// A result of work that was begun at `revision`. False when the scan has changed since or is gone: then nothing is
+    /// done.
+    bool put_cores(int id, std::uint64_t revision, std::vector<MeasuredCore> cores);
+    /// A result for one core; `index` past the end adds one.
+    bool put_core(int id, std::uint64_t revision, std::size_t index, MeasuredCore core);
+    /// Sets the year of the outermost ring, or takes it away. The fault tells why it could not be measured again.
+    Outcome<void> set_last_year(std::optional<Year> year);
+
+signals:
+    void changed(pithward::bench::BenchModel::Changes changes);
+
+private:
+    BenchScan* at(int id);
+    void note(Changes changes);
+
+    std::vector<BenchScan> scans_;
+    int next_id_ = 1;
+    int shown_ = 0;
+    int core_ = 0;
+    Changes noted_;
+};
+
+} // namespace pithward::bench
+
+Q_DECLARE_OPERATORS_FOR_FLAGS(pithward::bench::BenchModel::Changes)

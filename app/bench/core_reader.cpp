@@ -1,0 +1,69 @@
+#include "app/bench/core_reader.h"
+
+#include <utility>
+
+namespace pithward::bench {
+
+namespace {
+
+/// A part of longer work, as its own.
+Work part_of(const Work& work, double from, double to) {
+    return Work{work.stop, [work, from, to](double done) { work.report(from + (to - from) * done); }};
+}
+
+} // namespace
+
+ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, const Work& work) {
+    constexpr double share_of_finding = 0.3;
+    ReadCores result;
+    const auto found = scan.find_cores(calibration, part_of(work, 0.0, share_of_finding));
+    if (!found) {
+        result.faults.push_back(found.error());
+        return result;
+    }
+    const double each = (1.0 - share_of_finding) / static_cast<double>(std::max<std::size_t>(1, found->size()));
+    double from = share_of_finding;
+    for (const FoundCore& core : *found) {
+        if (work.stopped()) {
+            break;
+        }
+        ReadingRequest request;
+        request.scan_name = scan.name();
+        request.calibration = calibration;
+        request.path = core.path;
+        request.bark_end = core.bark_end;
+        auto read = read_path(scan, request, core.width_mm, part_of(work, from, from + each));
+        from += each;
+        if (read) {
+            result.cores.push_back(std::move(*read));
+        } else {
+            result.faults.push_back(read.error());
+        }
+    }
+    return result;
+}
+
+Outcome<MeasuredCore> read_path(const OpenedScan& scan, const ReadingRequest& request, double breadth_mm,
+                                const Work& work) {
+    auto reading = scan.propose(request, work);
+    if (!reading) {
+        return tl::unexpected(reading.error());
+    }
+    return measured(std::move(*reading), breadth_mm);
+}
+
+ReadingRequest request_of(const Reading& reading, const Calibration& calibration) {
+    ReadingRequest request;
+    request.calibration = calibration;
+    if (!reading.path.legs.empty()) {
+        request.scan_name = reading.path.legs.front().scan;
+        request.path = reading.path.legs.front().points;
+    }
+    request.bark_end = reading.bark_end;
+    request.wood = reading.wood;
+    request.outer = reading.outer;
+    request.last_year = reading.last_year;
+    return request;
+}
+
+} // namespace pithward::bench

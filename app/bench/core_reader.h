@@ -1,0 +1,28 @@
+#pragma once
+
+#include "app/bench/measured_core.h"
+#include "app/bench/opened_scan.h"
+
+#include <vector>
+
+namespace pithward::bench {
+
+/// The work of reading cores, for a thread beside the window. Pure but for the scan that is read.
+
+/// What was read from one scan, and what could not be.
+struct ReadCores {
+    std::vector<MeasuredCore> cores;
+    std::vector<Fault> faults;
+};
+
+/// Finds every core of a scan and reads each along its proposed path.
+[[nodiscard]] ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, const Work& work);
+
+/// Reads one path. `breadth_mm` as in `measured`.
+[[nodiscard]] Outcome<MeasuredCore> read_path(const OpenedScan& scan, const ReadingRequest& request, double breadth_mm,
+                                              const Work& work);
+
+/// What was asked for when a reading was made, so that it can be asked again with one thing changed.
+[[nodiscard]] ReadingRequest request_of(const Reading& reading, const Calibration& calibration);
+
+} // namespace pithward::bench

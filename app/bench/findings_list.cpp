@@ -1,0 +1,79 @@
+#include "app/bench/findings_list.h"
+
+#include "app/bench/finding_delegate.h"
+#include "app/bench/ring_places.h"
+#include "app/bench/wording.h"
+
+#include <QSignalBlocker>
+
+namespace pithward::bench {
+
+namespace {
+
+constexpr int place_role = FindingDelegate::body_role + 1;
+
+} // namespace
+
+FindingsList::FindingsList(const BenchModel& model, QWidget* parent)
+    : QListWidget(parent)
+    , model_(model) {
+    setAccessibleName(tr("Findings"));
+    setFrameShape(QFrame::NoFrame);
+    setItemDelegate(new FindingDelegate(this));
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    connect(&model_, &BenchModel::changed, this, &FindingsList::refill);
+    connect(this, &QListWidget::itemClicked, this, &FindingsList::choose);
+    connect(this, &QListWidget::itemActivated, this, &FindingsList::choose);
+}
+
+void FindingsList::refill() {
+    const QSignalBlocker quiet(this);
+    clear();
+    const MeasuredCore* core = model_.core();
+    if (core == nullptr) {
+        return;
+    }
+    const std::string scan = model_.scan()->opened->name();
+    int number = 0;
+    for (const Finding& finding : core->reading.findings) {
+        if (finding.state != Finding::State::Open) {
+            continue;
+        }
+        const auto ring = ring_at(*core, scan, finding.at, core->half_breadth_px);
+        const Ring* about = ring ? ring_of(core->series, *ring) : nullptr;
+        QString title = QString("%1  %2").arg(++number).arg(name_of(finding.kind));
+        if (about != nullptr) {
+            title += " · " + name_of(*about);
+        }
+        QString body = QString::fromStdString(finding.reason);
+        if (!finding.proposal.empty()) {
+            body += "\n" + tr("Proposal: %1").arg(QString::fromStdString(finding.proposal));
+        }
+        auto* item = new QListWidgetItem(title, this);
+        item->setData(FindingDelegate::body_role, body);
+        item->setData(place_role, QPointF(finding.at.x, finding.at.y));
+        item->setData(Qt::AccessibleDescriptionRole, body);
+    }
+}
+
+void FindingsList::step(int by) {
+    if (count() == 0) {
+        return;
+    }
+    const int next = currentRow() < 0 ? (by > 0 ? 0 : count() - 1) : (currentRow() + by + count()) % count();
+    setCurrentRow(next);
+    choose(item(next));
+}
+
+void FindingsList::choose(const QListWidgetItem* item) {
+    const QPointF place = item->data(place_role).toPointF();
+    emit finding_chosen({place.x(), place.y()});
+}
+
+void FindingsList::resizeEvent(QResizeEvent* event) {
+    QListWidget::resizeEvent(event);
+    scheduleDelayedItemsLayout(); // rows are as high as their wrapped text
+}
+
+} // namespace pithward::bench

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "app/bench/bench_model.h"
+
+#include <QListWidget>
+
+namespace pithward::bench {
+
+/// The open findings of the present core, each with its reason and proposal. Their numbers are those on the scan.
+class FindingsList : public QListWidget {
+    Q_OBJECT
+
+public:
+    explicit FindingsList(const BenchModel& model, QWidget* parent = nullptr);
+
+    /// Goes to the next or the previous finding, round the end.
+    void step(int by);
+
+signals:
+    void finding_chosen(pithward::ImagePoint at);
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void refill();
+    void choose(const QListWidgetItem* item);
+
+    const BenchModel& model_;
+};
+
+} // namespace pithward::bench

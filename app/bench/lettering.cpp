@@ -1,0 +1,25 @@
+#include "app/bench/lettering.h"
+
+#include <algorithm>
+
+namespace pithward::bench {
+
+YearLettering::YearLettering(const RingSeries& series, double path_length) {
+    const double rings = std::max<double>(1.0, static_cast<double>(series.rings.size()));
+    for (const int step : {1, 10, 20, 50, 100, 500, 1000}) {
+        step_ = step;
+        if (path_length / rings * step >= least_room) {
+            break;
+        }
+    }
+}
+
+std::optional<LetteredYear> YearLettering::at(const PlacedBoundary& boundary) const {
+    const int value = boundary.year ? boundary.year->value() : boundary.ring_number;
+    if (value % step_ != 0 || (!boundary.year && value == 0)) {
+        return std::nullopt;
+    }
+    return LetteredYear{QString::number(value), value % 10 == 0};
+}
+
+} // namespace pithward::bench

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "app/bench/marks.h"
+
+namespace pithward::bench {
+
+/// How single marks are shaped. All pure, in view coordinates.
+
+/// A leg of the path as it lies in the view.
+struct LegView {
+    QPolygonF line;
+    double reach = 0.0; ///< From the path to the edge of the wood.
+};
+
+inline constexpr double beside_wood = 6.0;  ///< From the wood to the first mark beside it.
+inline constexpr double word_offset = 16.0; ///< From the wood to the middle of a word beside it.
+
+[[nodiscard]] QPolygonF in_view(const std::vector<ImagePoint>& points, const ViewTransform& view);
+[[nodiscard]] BoundaryMark boundary_mark(const Boundary& boundary, const MeasuredCore& core, const ViewTransform& view);
+/// Lettering goes on from the upper end of a boundary's line, off the wood.
+[[nodiscard]] Lettering lettering_beside(const BoundaryMark& mark, QPointF at, const LegView& leg);
+[[nodiscard]] TurnedDownMark turned_down_mark(const Candidate& candidate, const MeasuredCore& core,
+                                              const ViewTransform& view);
+/// The path with the wood at each crossing left bare where there is room. `crossings`: lengths along the line.
+[[nodiscard]] std::vector<QPolygonF> path_pieces(const QPolygonF& line, std::vector<double> crossings,
+                                                 const QRectF& exposed);
+[[nodiscard]] EndMark end_mark(QPointF at, QPointF outward, double reach);
+[[nodiscard]] FindingMark finding_mark(const Finding& finding, int number, const LegView& leg,
+                                       const ViewTransform& view);
+[[nodiscard]] BreakMark break_mark(const Break& stretch, const LegView& leg, const ViewTransform& view);
+
+} // namespace pithward::bench

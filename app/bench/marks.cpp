@@ -1,0 +1,204 @@
+#include "app/bench/marks.h"
+
+#include "app/bench/lettering.h"
+#include "app/bench/mark_shapes.h"
+#include "app/bench/polyline.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace pithward::bench {
+
+namespace {
+
+/// Gathers the marks of one core. Holds what every kind of mark asks for: the legs in view and what is near enough.
+class MarkBuilder {
+public:
+    MarkBuilder(const MeasuredCore& core, const std::string& scan, const ViewTransform& view, const QRectF& exposed)
+        : core_(core)
+        , view_(view)
+        , exposed_(exposed) {
+        const double reach = core.half_breadth_px * view.scale();
+        const double margin = reach + 3.0 * word_offset;
+        near_ = exposed.adjusted(-margin, -margin, margin, margin);
+        for (const Leg& leg : core.reading.path.legs) {
+            const bool here = leg.scan == scan && leg.points.size() > 1;
+            legs_.push_back(here ? std::optional(LegView{in_view(leg.points, view), reach}) : std::nullopt);
+        }
+    }
+
+    [[nodiscard]] MarkSet build() const {
+        MarkSet set;
+        set.boundaries = boundaries();
+        thin_out(set.boundaries);
+        set.path = path();
+        for (const Candidate& candidate : core_.reading.not_annual) {
+            if (seen(candidate.leg, candidate.at)) {
+                set.turned_down.push_back(turned_down_mark(candidate, core_, view_));
+            }
+        }
+        set.findings = findings();
+        for (const Break& stretch : core_.reading.breaks) {
+            if (seen(stretch.leg, stretch.from) || seen(stretch.leg, stretch.to)) {
+                set.breaks.push_back(break_mark(stretch, *leg(stretch.leg), view_));
+            }
+        }
+        add_ends(set);
+        return set;
+    }
+
+private:
+    [[nodiscard]] const LegView* leg(std::size_t index) const {
+        return index < legs_.size() && legs_[index] ? &*legs_[index] : nullptr;
+    }
+    [[nodiscard]] bool seen(std::size_t index, ImagePoint at) const {
+        return leg(index) != nullptr && near_.contains(view_.to_view(at));
+    }
+
+    [[nodiscard]] std::vector<BoundaryMark> boundaries() const {
+        const double length = std::accumulate(legs_.begin(), legs_.end(), 0.0, [](double sum, const auto& leg) {
+            return sum + (leg ? length_of(leg->line) : 0.0);
+        });
+        const YearLettering years(core_.series, length);
+        std::vector<BoundaryMark> marks;
+        for (std::size_t i = 0; i < core_.reading.boundaries.size(); ++i) {
+            const Boundary& boundary = core_.reading.boundaries[i];
+            if (!seen(boundary.leg, boundary.at)) {
+                continue;
+            }
+            BoundaryMark mark = boundary_mark(boundary, core_, view_);
+            const auto year = i < core_.series.boundaries.size() ? years.at(core_.series.boundaries[i]) : std::nullopt;
+            if (year) {
+                mark.lettering = lettering_beside(mark, view_.to_view(boundary.at), *leg(boundary.leg));
+                mark.lettering->text = year->text;
+                mark.lettering->decade = year->decade;
+            }
+            marks.push_back(std::move(mark));
+        }
+        return marks;
+    }
+
+    /// Takes away lettering that would run into other lettering; decades stay.
+    static void thin_out(std::vector<BoundaryMark>& marks) {
+        std::vector<QPointF> kept;
+        for (const bool decades : {true, false}) {
+            for (BoundaryMark& mark : marks) {
+                if (!mark.lettering || mark.lettering->decade != decades) {
+                    continue;
+                }
+                const QPointF at = mark.lettering->at;
+                const bool room = std::ranges::none_of(kept, [&](QPointF other) {
+                    return std::abs(other.x() - at.x()) < 0.85 * YearLettering::least_room &&
+                           std::abs(other.y() - at.y()) < 14.0;
+                });
+                if (room) {
+                    kept.push_back(at);
+                } else {
+                    mark.lettering.reset();
+                }
+            }
+        }
+    }
+
+    [[nodiscard]] std::vector<QPolygonF> path() const {
+        std::vector<std::vector<double>> crossings(legs_.size());
+        for (const Boundary& boundary : core_.reading.boundaries) {
+            if (seen(boundary.leg, boundary.at)) {
+                crossings[boundary.leg].push_back(foot_of(leg(boundary.leg)->line, view_.to_view(boundary.at)).along);
+            }
+        }
+        std::vector<QPolygonF> pieces;
+        for (std::size_t i = 0; i < legs_.size(); ++i) {
+            if (legs_[i]) {
+                std::ranges::move(path_pieces(legs_[i]->line, crossings[i], near_), std::back_inserter(pieces));
+            }
+        }
+        return pieces;
+    }
+
+    [[nodiscard]] std::vector<FindingMark> findings() const {
+        std::vector<FindingMark> marks;
+        int number = 0;
+        for (const Finding& finding : core_.reading.findings) {
+            if (finding.state != Finding::State::Open) {
+                continue;
+            }
+            ++number;
+            if (seen(finding.leg, finding.at) || (finding.to && seen(finding.leg, *finding.to))) {
+                marks.push_back(finding_mark(finding, number, *leg(finding.leg), view_));
+            }
+        }
+        return marks;
+    }
+
+    void add_ends(MarkSet& set) const {
+        const Reading& reading = core_.reading;
+        if (!legs_.empty() && legs_.front()) {
+            const LegView& outer = *legs_.front();
+            const QPointF first = reading.wood_edge ? view_.to_view(*reading.wood_edge) : outer.line.front();
+            set.bark = end_mark(first, -foot_of(outer.line, first).direction, outer.reach);
+            set.bark->sure = reading.bark_end.probability >= sure_from;
+        }
+        if (!legs_.empty() && legs_.back()) {
+            const LegView& inner = *legs_.back();
+            set.inner = end_mark(inner.line.back(), foot_of(inner.line, inner.line.back()).direction, inner.reach);
+        }
+        if (reading.pith && exposed_.adjusted(-20, -20, 20, 20).contains(view_.to_view(reading.pith->at))) {
+            set.pith = PithMark{view_.to_view(reading.pith->at), reading.pith->inside};
+        }
+    }
+
+    const MeasuredCore& core_;
+    const ViewTransform& view_;
+    QRectF exposed_;
+    QRectF near_;
+    std::vector<std::optional<LegView>> legs_;
+};
+
+} // namespace
+
+LineForm form_of(double confidence, Confirmation confirmation) {
+    if (confirmation != Confirmation::None || confidence >= sure_from) {
+        return LineForm::Whole;
+    }
+    return confidence >= likely_from ? LineForm::Dashed : LineForm::Sparse;
+}
+
+MarkSet visible_marks(const MeasuredCore& core, const std::string& scan, const ViewTransform& view,
+                      const QRectF& exposed) {
+    return MarkBuilder(core, scan, view, exposed).build();
+}
+
+std::optional<RingMark> ring_mark(const MeasuredCore& core, const std::string& scan, const ViewTransform& view,
+                                  int ring_number) {
+    const auto& boundaries = core.reading.boundaries;
+    const auto& legs = core.reading.path.legs;
+    const auto placed = std::ranges::find(core.series.boundaries, ring_number, &PlacedBoundary::ring_number);
+    const auto i = static_cast<std::size_t>(placed - core.series.boundaries.begin());
+    if (i >= boundaries.size() || boundaries[i].leg >= legs.size() || legs[boundaries[i].leg].scan != scan ||
+        legs[boundaries[i].leg].points.empty()) {
+        return std::nullopt;
+    }
+    const Boundary& outer = boundaries[i];
+    const QPolygonF line = in_view(legs[outer.leg].points, view);
+    const Foot from = foot_of(line, view.to_view(outer.at));
+    RingMark mark{{boundary_mark(outer, core, view)}, {}, {}};
+    double to = length_of(line);
+    if (i + 1 < boundaries.size() && boundaries[i + 1].leg == outer.leg) {
+        mark.edges.push_back(boundary_mark(boundaries[i + 1], core, view));
+        to = foot_of(line, view.to_view(boundaries[i + 1].at)).along;
+    }
+    QPolygonF stretch = piece_of(line, std::min(from.along, to), std::max(from.along, to));
+    if (stretch.size() < 2) {
+        return std::nullopt;
+    }
+    const QPointF down = -upward_normal(from.direction);
+    const double off = core.half_breadth_px * view.scale() + beside_wood + 2.0;
+    mark.word_at = 0.5 * (stretch.front() + stretch.back()) + down * (off + 14.0);
+    stretch.translate(down * off);
+    mark.bracket = stretch;
+    return mark;
+}
+
+} // namespace pithward::bench

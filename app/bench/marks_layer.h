@@ -1,0 +1,46 @@
+#pragma once
+
+#include "app/bench/marks.h"
+
+#include <QColor>
+#include <QFont>
+
+class QPainter;
+
+namespace pithward::bench {
+
+/// How marks look. Every mark has a light casing under a dark line, so that it stands out on pale and dark wood alike;
+/// what it means is told by its form, never by its colour alone.
+struct MarksStyle {
+    QColor line{12, 66, 128}; ///< Boundaries and the path.
+    QColor casing{255, 255, 255, 190};
+    QColor quiet{60, 60, 64};  ///< Candidates turned down.
+    QColor notice{150, 60, 0}; ///< Findings.
+    QColor lettering{20, 24, 30};
+    double weight = 1.0; ///< 1 on a screen; more on a large picture.
+    QFont font;
+};
+
+/// Words that stand on the scan, given by the caller so that they can be translated.
+struct MarkWords {
+    QString bark;
+    QString bark_unsure;
+    QString inner;
+};
+[[nodiscard]] MarkWords mark_words();
+
+/// Paints marks. A core that is not the present one shows its path and ends only.
+void paint_marks(QPainter& painter, const MarkSet& marks, const MarksStyle& style, bool present);
+
+/// Paints a ring picked out, with a word beside it.
+void paint_ring(QPainter& painter, const RingMark& ring, const QString& word, const MarksStyle& style);
+
+/// Paints a path that is being drawn, in the order of the clicks, with the word for its first end.
+void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, bool from_bark,
+                      const ViewTransform& view, const MarksStyle& style);
+
+/// Letters with a pale rim, readable on any ground; `at` is their middle.
+void paint_word(QPainter& painter, QPointF at, const QString& word, const QColor& ink, const MarksStyle& style,
+                bool bold = false);
+
+} // namespace pithward::bench

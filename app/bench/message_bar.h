@@ -1,0 +1,27 @@
+#pragma once
+
+#include <QFrame>
+#include <QStringList>
+
+class QLabel;
+
+namespace pithward::bench {
+
+/// Tells a person something, in the window and without stopping their work. Stays until it is closed or something else
+/// is told.
+class MessageBar : public QFrame {
+    Q_OBJECT
+
+public:
+    explicit MessageBar(QWidget* parent = nullptr);
+    /// Messages that come together are shown together.
+    void tell(const QString& message);
+    void put_away();
+    [[nodiscard]] QString text() const;
+
+private:
+    QLabel* label_;
+    QStringList messages_;
+};
+
+} // namespace pithward::bench

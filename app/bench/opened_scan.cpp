@@ -1,0 +1,26 @@
+#include "app/bench/opened_scan.h"
+
+#include "app/report/scan_picture.h"
+
+#include <filesystem>
+
+namespace pithward::bench {
+
+std::string OpenedScan::name() const {
+    return std::filesystem::path(path).filename().string();
+}
+
+Outcome<OpenedScan> open_scan(const std::string& path) {
+    return ScanFile::open(path).map([&](const ScanFile& file) {
+        return OpenedScan{
+            path, file.header(),
+            [file](QRect region, int reduction) {
+                return file.read({region.x(), region.y(), region.width(), region.height()}, reduction)
+                    .map(report::picture_of);
+            },
+            [file](const Calibration& calibration, const Work& work) { return find_cores(file, calibration, work); },
+            [file](const ReadingRequest& request, const Work& work) { return propose_reading(file, request, work); }};
+    });
+}
+
+} // namespace pithward::bench

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "libcore/specimen/outcome.h"
+#include "libcore/specimen/scan.h"
+#include "libimaging/boundary/propose_reading.h"
+#include "libimaging/strip/core_finder.h"
+
+#include <QImage>
+#include <QRect>
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace pithward::bench {
+
+/// Pixels of a region (full-resolution coordinates), averaged over squares of `reduction` pixels. From any thread.
+using TileSource = std::function<Outcome<QImage>(QRect region, int reduction)>;
+
+/// A scan that the bench works on: its header and what can be done with it. All calls may come from any thread.
+struct OpenedScan {
+    std::string path;
+    Scan header;
+    TileSource pixels;
+    std::function<Outcome<std::vector<FoundCore>>(const Calibration&, const Work&)> find_cores;
+    std::function<Outcome<Reading>(const ReadingRequest&, const Work&)> propose;
+
+    /// The name that legs and calibrations are keyed by: the file's name without its folder.
+    [[nodiscard]] std::string name() const;
+};
+
+using ScanOpener = std::function<Outcome<OpenedScan>(const std::string& path)>;
+
+/// Opens a scan with libimaging.
+[[nodiscard]] Outcome<OpenedScan> open_scan(const std::string& path);
+
+} // namespace pithward::bench

@@ -1,0 +1,103 @@
+#pragma once
+
+#include "app/bench/bench_model.h"
+#include "app/bench/image_layer.h"
+#include "app/bench/marks_layer.h"
+#include "app/bench/tool.h"
+#include "app/bench/view_transform.h"
+
+#include <QAbstractScrollArea>
+#include <QPixmap>
+#include <memory>
+#include <optional>
+
+namespace pithward::bench {
+
+/// The scan on the screen: pan and zoom, the marks over it, the tool in hand. Reads the model, changes nothing in it.
+class ScanView : public QAbstractScrollArea {
+    Q_OBJECT
+
+public:
+    explicit ScanView(const BenchModel& model, QWidget* parent = nullptr);
+    ~ScanView() override;
+
+    [[nodiscard]] const ViewTransform& view() const { return view_; }
+    [[nodiscard]] const ImageLayer& image() const { return image_; }
+    [[nodiscard]] bool has_tool() const { return tool_ != nullptr; }
+    [[nodiscard]] bool marks_hidden() const { return hidden_; }
+
+    void show_all();
+    void show_pixels();
+    void zoom(double factor);
+    void turn(double by_deg);
+    /// Brings a place to the middle, close enough to tell single rings.
+    void go_to(ImagePoint at);
+    void hide_marks(bool hidden);
+    /// Picks a ring of the present core out; 0 for none.
+    void pick_ring(int number);
+    void take_tool(std::unique_ptr<Tool> tool);
+
+signals:
+    void view_changed();
+    /// The ring of the present core under the cursor; 0 for none.
+    void ring_pointed(int number);
+    void core_clicked(int index);
+    void path_drawn(const std::vector<pithward::ImagePoint>& from_bark);
+    /// What a click will do; empty when no tool is in hand.
+    void hint_changed(const QString& hint);
+    void tool_changed();
+    void failed(const QString& message);
+
+protected:
+    bool event(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    bool viewportEvent(QEvent* event) override;
+    void changeEvent(QEvent* event) override;
+    void scrollContentsBy(int dx, int dy) override;
+
+private:
+    static constexpr double greatest_scale = 32.0; ///< View pixels for one image pixel.
+
+    struct Press {
+        QPointF at;
+        QPointF last;
+        bool dragged = false;
+        Qt::MouseButton button = Qt::NoButton;
+    };
+
+    void follow(BenchModel::Changes changes);
+    void set_view(const ViewTransform& view);
+    void sync_scroll_bars();
+    void refresh_marks();
+    void draw_marks(QPainter& painter);
+    void draw_preview(QPainter& painter);
+    void clicked(QPointF at);
+    void pointed(QPointF at);
+    void answer(const ToolAnswer& answer);
+    [[nodiscard]] bool tool_key(int key);
+    [[nodiscard]] QSize scan_size() const;
+    [[nodiscard]] double least_scale() const;
+
+    const BenchModel& model_;
+    ImageLayer image_;
+    ViewTransform view_;
+    QPixmap marks_; ///< The committed marks as they lie over the whole viewport.
+    bool marks_fresh_ = false;
+    bool hidden_ = false;
+    bool fitted_ = true; ///< The view shows everything and goes on doing so when the window is resized.
+    int picked_ring_ = 0;
+    int pointed_ring_ = 0;
+    std::unique_ptr<Tool> tool_;
+    std::optional<Press> press_;
+    int shown_scan_ = 0;
+    bool syncing_ = false;
+};
+
+} // namespace pithward::bench

@@ -1,0 +1,49 @@
+#include "app/bench/window_program.h"
+
+#include "app/bench/main_window.h"
+
+#include <QApplication>
+#include <QSettings>
+#include <algorithm>
+
+static void load_icons() {
+    Q_INIT_RESOURCE(icons); // a static library's resources are not loaded by themselves
+}
+
+namespace pithward::bench {
+
+namespace {
+
+constexpr auto scheme_key = "window/colours";
+constexpr auto geometry_key = "window/geometry";
+
+Scheme stored_scheme(const QSettings& settings) {
+    return static_cast<Scheme>(std::clamp(settings.value(scheme_key, 0).toInt(), 0, static_cast<int>(Scheme::Dark)));
+}
+
+} // namespace
+
+int run_window(int argc, char** argv, const std::vector<std::string>& files) {
+    QApplication application(argc, argv);
+    QApplication::setApplicationName("pithward");
+    QApplication::setOrganizationName("pithward");
+    load_icons();
+    QSettings settings;
+    Appearance appearance;
+    appearance.use(stored_scheme(settings));
+    MainWindow window(open_scan, appearance);
+    window.restoreGeometry(settings.value(geometry_key).toByteArray());
+    window.show();
+    if (!files.empty()) {
+        QStringList paths;
+        std::ranges::transform(files, std::back_inserter(paths),
+                               [](const auto& file) { return QString::fromStdString(file); });
+        window.control().open(paths);
+    }
+    const int status = QApplication::exec();
+    settings.setValue(scheme_key, static_cast<int>(appearance.scheme()));
+    settings.setValue(geometry_key, window.saveGeometry());
+    return status;
+}
+
+} // namespace pithward::bench

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "libcore/specimen/reading.h"
+#include "libcore/specimen/ring_series.h"
+
+#include <QString>
+
+namespace pithward::bench {
+
+/// What things are called on the bench, in words for people; every text can be translated.
+
+[[nodiscard]] QString name_of(WoodType wood);
+[[nodiscard]] QString name_of(OuterWood outer);
+[[nodiscard]] QString name_of(FindingKind kind);
+[[nodiscard]] QString name_of(Calibration::Source source);
+
+/// "1200 dpi, from the file's tag"
+[[nodiscard]] QString in_words(const Calibration& calibration);
+/// "98 % sure, from the slope of the latewood"
+[[nodiscard]] QString in_words(const BarkEnd& bark_end);
+/// "1.234 mm"
+[[nodiscard]] QString in_words(Millimetres length, int decimals = 3);
+
+/// The year, or "ring 12" when undated.
+[[nodiscard]] QString name_of(const Ring& ring);
+/// "1987 · 1.234 mm"
+[[nodiscard]] QString ring_in_short(const Ring& ring);
+/// "1987, ring 12 from the bark: 1.234 mm ± 0.008 mm"
+[[nodiscard]] QString ring_in_full(const Ring& ring);
+
+} // namespace pithward::bench
