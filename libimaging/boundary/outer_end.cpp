@@ -1,6 +1,6 @@
 #include "libimaging/boundary/outer_end.h"
 
-#include "libimaging/boundary/filters.h"
+#include "libimaging/boundary/texture.h"
 
 #include <algorithm>
 #include <cmath>
@@ -9,161 +9,223 @@ namespace pithward::boundary {
 
 namespace {
 
-constexpr double search_mm = 4.0;     ///< The wood's edge is sought up to here from the path's start.
-constexpr double reference_mm = 12.0; ///< Wood up to here tells what wood looks like.
-constexpr double soft_mm = 0.06;      ///< Smoothing of the two measures.
-constexpr double half_breadth_mm = 1.2;
-constexpr double steep_mm = 0.12;      ///< The edge moves to the steepest darkening within this distance.
-constexpr double least_bark_mm = 0.25; ///< A dark or rough stretch shorter than this is a stain, not bark.
-constexpr double inside_mm = 0.09;     ///< The outermost wood is looked at this far inside its edge.
-
-/// Median tone and robust spread across the middle lanes, column by column.
-struct Texture {
-    std::vector<double> tone;
-    std::vector<double> spread;
-    std::vector<double> wood; ///< Share of lanes that are wood.
-};
-
-Texture texture_of(const FlatStrip& strip, int columns) {
-    const int half = std::min(strip.centre(), static_cast<int>(half_breadth_mm / strip.lane_mm));
-    const cv::Range middle(strip.centre() - half, strip.centre() + half + 1);
-    const cv::Mat1f tone = smooth(strip.tone(middle, cv::Range(0, columns)).clone(), 0.0, 0.03 / strip.px_mm);
-    Texture out;
-    std::vector<double> cells(static_cast<std::size_t>(tone.rows));
-    const auto median = [&] {
-        const auto m = cells.begin() + static_cast<std::ptrdiff_t>(cells.size() / 2);
-        std::nth_element(cells.begin(), m, cells.end());
-        return *m;
-    };
-    for (int c = 0; c < columns; ++c) {
-        double wood = 0.0;
-        for (int r = 0; r < tone.rows; ++r) {
-            cells[static_cast<std::size_t>(r)] = static_cast<double>(tone(r, c));
-            wood += static_cast<double>(strip.weight(middle.start + r, c));
-        }
-        const double m = median();
-        for (double& cell : cells) {
-            cell = std::abs(cell - m);
-        }
-        out.tone.push_back(m);
-        out.spread.push_back(1.4826 * median());
-        out.wood.push_back(wood / tone.rows);
-    }
-    return out;
-}
+constexpr double search_mm = 8.0;         ///< The edge is sought up to here, but not beyond a third of the path.
+constexpr double reference_mm = 8.0;      ///< So much wood behind tells what wood looks like.
+constexpr double margin_mm = 0.4;         ///< The flow of the rings is held from this far inside the edge.
+constexpr double near_mm = 0.15;          ///< The edge moves to the strongest change within this distance.
+constexpr double unit_mm = 0.02;          ///< Evidence is counted for each such length, whatever the resolution.
+constexpr double least_evidence = 20.0;   ///< About 0.15 mm of clear bark.
+constexpr double deviation_factor = 2.0;  ///< Standard deviation over median deviation, with room for stains.
+constexpr double colour_limit = 2.05;     ///< Deviations of colour count up to this.
+constexpr double ring_against = 4.5;      ///< A ring boundary speaks for wood by its log odds times this.
+constexpr double doubt = 3.5;             ///< Half squared deviations under this speak for wood.
+constexpr double latewood_from_mm = 0.04; ///< The wood under the edge is looked at from here ...
+constexpr double latewood_to_mm = 0.22;   ///< ... to here.
+constexpr double least_ring_mm = 0.06;    ///< A mark nearer to the edge than this is the edge itself.
+constexpr double as_dark = 0.45;          ///< Share of the usual darkness from which growth had ended.
+constexpr double judging = 7.0;           ///< Steepness of that judgement.
 
 double quantile(std::vector<double> values, double share) {
-    const auto k = static_cast<std::size_t>(share * static_cast<double>(values.size() - 1));
-    std::nth_element(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(k), values.end());
-    return values[k];
+    const auto k = static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));
+    std::nth_element(values.begin(), values.begin() + k, values.end());
+    return values[static_cast<std::size_t>(k)];
 }
 
-std::vector<double> running_mean(const std::vector<double>& values, int half) {
-    std::vector<double> out(values.size());
-    const int n = static_cast<int>(values.size());
-    for (int i = 0; i < n; ++i) {
-        const int from = std::max(0, i - half);
-        const int to = std::min(n - 1, i + half);
-        double sum = 0.0;
-        for (int k = from; k <= to; ++k) {
-            sum += values[static_cast<std::size_t>(k)];
+/// A quantity of wood as a straight line of its tone, with the usual deviation from it.
+struct Line {
+    double constant = 0.0;
+    double slope = 0.0;
+    double deviation = 1.0;
+
+    [[nodiscard]] double strangeness(double tone, double value) const {
+        return (value - constant - slope * tone) / deviation;
+    }
+};
+
+Line line_of(const std::vector<ColumnLook>& wood, double ColumnLook::*value, double least_deviation) {
+    double t = 0.0;
+    double v = 0.0;
+    double tt = 1e-9;
+    double tv = 0.0;
+    const auto n = static_cast<double>(wood.size());
+    for (const ColumnLook& look : wood) {
+        t += look.tone / n;
+        v += look.*value / n;
+    }
+    for (const ColumnLook& look : wood) {
+        tt += (look.tone - t) * (look.tone - t);
+        tv += (look.tone - t) * (look.*value - v);
+    }
+    Line line;
+    line.slope = tv / tt;
+    line.constant = v - line.slope * t;
+    std::vector<double> residuals;
+    for (const ColumnLook& look : wood) {
+        residuals.push_back(std::abs(look.*value - line.constant - line.slope * look.tone));
+    }
+    line.deviation = std::max(least_deviation, deviation_factor * quantile(residuals, 0.5));
+    return line;
+}
+
+/// What wood looks like.
+struct WoodLook {
+    Line red;
+    Line blue;
+    Line rough;
+    double darkest = 0.0;
+    double lightest = 0.0;
+
+    explicit WoodLook(const std::vector<ColumnLook>& wood)
+        : red(line_of(wood, &ColumnLook::red, 0.008))
+        , blue(line_of(wood, &ColumnLook::blue, 0.012))
+        , rough(line_of(wood, &ColumnLook::rough, 0.3)) {
+        std::vector<double> tones;
+        for (const ColumnLook& look : wood) {
+            tones.push_back(look.tone);
         }
-        out[static_cast<std::size_t>(i)] = sum / (to - from + 1);
+        darkest = quantile(tones, 0.02);
+        lightest = quantile(tones, 0.98);
     }
-    return out;
+
+    /// How much a column speaks for something else than wood: positive for, negative against. Colour alone can't
+    /// decide: sapwood and heartwood differ in it too.
+    [[nodiscard]] double evidence_against(const ColumnLook& look) const {
+        const auto square = [](double z, double most) { return 0.5 * std::min(z * z, most * most); };
+        const double range = std::max(lightest - darkest, 0.05);
+        const double beyond = std::max({0.0, darkest - look.tone, look.tone - lightest}) / (0.12 * range);
+        const double colour = square(red.strangeness(look.tone, look.red), colour_limit) +
+                              square(blue.strangeness(look.tone, look.blue), colour_limit);
+        const double coarse = square(std::max(0.0, rough.strangeness(look.tone, look.rough)), 3.0);
+        const double gap = look.solid < 0.4 ? 4.0 : 0.0;
+        return std::clamp(colour + coarse + square(beyond, 3.0) + gap - doubt, -3.0, 3.0);
+    }
+};
+
+/// Column with the highest sum of evidence before it, and that sum.
+struct Split {
+    int column = 0;
+    double evidence = 0.0;
+};
+
+Split best_split(const std::vector<ColumnLook>& looks, const std::vector<Mark>& marks, int first, int search,
+                 const WoodLook& wood, double px_mm) {
+    Split best{first, 0.0};
+    double sum = 0.0;
+    auto mark = marks.begin();
+    for (int c = 0; c < search; ++c) {
+        for (; mark != marks.end() && mark->column < c; ++mark) {
+            sum -= ring_against * std::clamp(mark->log_odds, 0.0, 6.0);
+        }
+        sum += wood.evidence_against(looks[static_cast<std::size_t>(c)]) * px_mm / unit_mm;
+        if (c >= first && sum > best.evidence) {
+            best = {c + 1, sum};
+        }
+    }
+    return best;
 }
 
-/// Columns that can't be wood: too dark, too rough, or a gap.
-std::vector<bool> strange(const FlatStrip& strip, const Texture& texture, int search) {
-    const auto from = texture.tone.begin() + search;
-    const std::vector<double> wood_tone(from, texture.tone.end());
-    const std::vector<double> wood_spread(texture.spread.begin() + search, texture.spread.end());
-    const double darkest = quantile(wood_tone, 0.03);
-    const double lightest = quantile(wood_tone, 0.9);
-    const double too_dark = darkest - 0.15 * (lightest - darkest) - 0.02;
-    const double too_rough = 1.4 * quantile(wood_spread, 0.95);
-    const int half = std::max(1, static_cast<int>(soft_mm / strip.px_mm));
-    const std::vector<double> spread = running_mean(texture.spread, half);
-    std::vector<bool> out;
-    for (int c = 0; c < search; ++c) {
-        const auto k = static_cast<std::size_t>(c);
-        out.push_back(texture.tone[k] < too_dark || spread[k] > too_rough || texture.wood[k] < 0.4);
+/// The strongest change of colour around a column.
+int strongest_change(const std::vector<ColumnLook>& looks, int column, int reach) {
+    int best = column;
+    double strongest = 0.0;
+    const int n = static_cast<int>(looks.size());
+    for (int c = std::max(1, column - reach); c < std::min(n - 1, column + reach); ++c) {
+        const ColumnLook& a = looks[static_cast<std::size_t>(c) - 1];
+        const ColumnLook& b = looks[static_cast<std::size_t>(c) + 1];
+        const double distance = static_cast<double>(c - column) / reach;
+        const double change =
+            std::hypot(b.tone - a.tone, b.red - a.red, b.blue - a.blue) * (1.0 - 0.5 * distance * distance);
+        if (change > strongest) {
+            strongest = change;
+            best = c;
+        }
     }
-    return out;
+    return best;
+}
+
+/// Lightest tone between two columns.
+double lightest_between(const std::vector<ColumnLook>& looks, double from, double to) {
+    const auto last = static_cast<double>(looks.size() - 1);
+    auto c = static_cast<std::size_t>(std::clamp(from, 0.0, last));
+    double lightest = looks[c].tone;
+    for (; c < static_cast<std::size_t>(std::clamp(to, 0.0, last)); ++c) {
+        lightest = std::max(lightest, looks[c].tone);
+    }
+    return lightest;
+}
+
+/// How much darker the wood behind an edge is, on average, than the lightest of the same ring. Up to half of the ring
+/// is looked at.
+double darkness_behind(const std::vector<ColumnLook>& looks, double edge, double next_edge, double px_mm) {
+    const double reach = std::min(latewood_to_mm / px_mm, 0.5 * (next_edge - edge));
+    const int from = static_cast<int>(std::lround(edge + std::min(latewood_from_mm / px_mm, 0.5 * reach)));
+    const int to = std::min(static_cast<int>(std::lround(edge + reach)), static_cast<int>(looks.size()) - 1);
+    const double light = lightest_between(looks, edge, next_edge);
+    double sum = 0.0;
+    for (int c = from; c <= to; ++c) {
+        sum += light - looks[static_cast<std::size_t>(c)].tone;
+    }
+    return to >= from ? sum / (to - from + 1) : 0.0;
+}
+
+void judge(OuterEnd& end, const std::vector<ColumnLook>& looks, const std::vector<Mark>& marks, double px_mm) {
+    constexpr std::size_t rings = 8;
+    std::vector<double> edges{end.column};
+    for (const Mark& mark : marks) {
+        if (mark.log_odds > 1.0 && mark.column > end.column + least_ring_mm / px_mm &&
+            mark.column < static_cast<double>(looks.size()) && edges.size() <= rings) {
+            edges.push_back(mark.column);
+        }
+    }
+    if (edges.size() < 4) {
+        return;
+    }
+    std::vector<double> usual;
+    for (std::size_t k = 1; k + 1 < edges.size(); ++k) {
+        usual.push_back(darkness_behind(looks, edges[k], edges[k + 1], px_mm));
+    }
+    const double share = darkness_behind(looks, edges[0], edges[1], px_mm) / std::max(quantile(usual, 0.5), 1e-3);
+    const double complete = 1.0 / (1.0 + std::exp(-judging * (share - as_dark)));
+    end.judged = complete >= 0.5 ? OuterWood::Complete : OuterWood::Unfinished;
+    end.probability = std::clamp(std::max(complete, 1.0 - complete), 0.5, 0.98);
 }
 
 } // namespace
 
-OuterEnd outer_end(const FlatStrip& strip, const std::vector<Mark>& marks) {
+OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector<Mark>& marks) {
     OuterEnd end;
     end.column = strip.column(0.0);
-    const int search = static_cast<int>(strip.column(std::min(search_mm, 0.3 * strip.path_mm)));
-    const int reference =
-        std::min(strip.columns(), static_cast<int>(strip.column(std::min(reference_mm, strip.path_mm))));
-    if (reference - search < 20) {
+    const int first = std::max(0, static_cast<int>(std::floor(end.column)));
+    const int search = static_cast<int>(strip.column(std::min(search_mm, strip.path_mm / 3.0)));
+    const int columns = std::min(strip.columns(), search + static_cast<int>(reference_mm / strip.px_mm));
+    if (columns - search < 30) {
         return end;
     }
-    const Texture texture = texture_of(strip, reference);
-    const std::vector<bool> odd = strange(strip, texture, search);
-
-    // From within outward: the wood ends where a stretch of strange columns begins that is too long for a stain.
-    const int least = static_cast<int>(least_bark_mm / strip.px_mm);
-    int run = 0;
-    int edge = -1;
-    for (int c = search - 1; c >= 0; --c) {
-        run = odd[static_cast<std::size_t>(c)] ? run + 1 : std::max(0, run - 3);
-        if (run >= least) {
-            edge = c + run;
-            break;
-        }
+    int held = 0;
+    std::vector<ColumnLook> looks;
+    Split split;
+    // Twice: the flow of the rings, held at the edge found first, makes the bark's roughness across them plain.
+    for (int round = 0; round < 2; ++round) {
+        looks = looks_of(lanes, strip, columns, held);
+        const int inside =
+            round == 0 ? search : std::min(search, split.column + static_cast<int>(margin_mm / strip.px_mm));
+        const WoodLook wood({looks.begin() + inside, looks.end()});
+        split = best_split(looks, marks, first, search, wood, strip.px_mm);
+        held = split.column + static_cast<int>(margin_mm / strip.px_mm);
     }
-    if (edge < 0) {
+    if (split.evidence < least_evidence || split.column <= first) {
         end.judged = OuterWood::Lost;
         end.probability = 0.7;
         return end;
     }
-    end.bark_seen = true;
-
-    const int reach = static_cast<int>(steep_mm / strip.px_mm);
-    double steepest = 0.0;
-    end.column = edge;
-    for (int c = std::max(1, edge - reach); c < std::min(search - 1, edge + reach); ++c) {
-        const auto k = static_cast<std::size_t>(c);
-        const double rise = texture.tone[k + 1] - texture.tone[k - 1];
-        if (rise > steepest) {
-            steepest = rise;
-            end.column = c;
-        }
-    }
-
-    // Tone of the outermost wood between the light and the dark of the first rings.
-    std::vector<double> light;
-    std::vector<double> dark;
-    for (const Mark& mark : marks) {
-        if (mark.column > end.column + 2.0 * reach && mark.log_odds > 0.0 && light.size() < 5 &&
-            mark.column < reference) {
-            const auto k = static_cast<std::size_t>(mark.column);
-            const auto outer = texture.tone.begin() + static_cast<std::ptrdiff_t>(k) -
-                               std::min<std::ptrdiff_t>(static_cast<std::ptrdiff_t>(k), reach);
-            light.push_back(*std::max_element(outer, texture.tone.begin() + static_cast<std::ptrdiff_t>(k)));
-            const auto inner =
-                texture.tone.begin() +
-                static_cast<std::ptrdiff_t>(std::min(k + static_cast<std::size_t>(reach), texture.tone.size()));
-            dark.push_back(*std::min_element(texture.tone.begin() + static_cast<std::ptrdiff_t>(k), inner));
-        }
-    }
-    if (light.empty()) {
-        return end;
-    }
-    const double l = quantile(light, 0.5);
-    const double d = quantile(dark, 0.5);
-    const auto inside = static_cast<std::size_t>(
-        std::clamp(end.column + inside_mm / strip.px_mm, 0.0, static_cast<double>(texture.tone.size() - 1)));
-    const double darkness = (l - texture.tone[inside]) / std::max(l - d, 1e-3);
-    const double log_odds = 6.0 * (darkness - 0.35);
-    const double complete = 1.0 / (1.0 + std::exp(-log_odds));
-    end.judged = complete >= 0.5 ? OuterWood::Complete : OuterWood::Unfinished;
-    end.probability = std::max(complete, 1.0 - complete);
+    end.edge_seen = true;
+    end.column = std::max(first, strongest_change(looks, split.column, static_cast<int>(near_mm / strip.px_mm)));
+    const int half = std::min(3, strip.centre());
+    const int at = std::min(held, strip.columns() - 1);
+    end.slope =
+        static_cast<double>(strip.flow_mm(strip.centre() + half, at) - strip.flow_mm(strip.centre() - half, at)) /
+        (2.0 * half * strip.lane_mm);
+    judge(end, looks, marks, strip.px_mm);
     return end;
 }
 

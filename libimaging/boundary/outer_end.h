@@ -3,24 +3,28 @@
 #include "libcore/specimen/wood.h"
 #include "libimaging/boundary/flat_strip.h"
 #include "libimaging/boundary/mark.h"
+#include "libimaging/strip/lanes.h"
 
-#include <optional>
 #include <vector>
 
 namespace pithward::boundary {
 
 /// What lies at the bark end of a path.
 struct OuterEnd {
-    bool bark_seen = false;
-    double column = 0.0; ///< Where the wood begins; the path's start when no bark or gap was seen.
+    bool edge_seen = false; ///< Something that is no wood was seen outside the wood: bark, or a gap.
+    double column = 0.0;    ///< Where the wood begins; the path's start when no edge was seen.
+    double slope = 0.0;     ///< Movement of the edge along the path for each mm across.
     OuterWood judged = OuterWood::Unknown;
     double probability = 0.5; ///< That `judged` is right.
 };
 
-/// Looks for bark outside the wood: darker than the darkest latewood, or rough across the lanes. Then judges the wood
-/// under it by its tone: dark like latewood means that growth had ended, light like earlywood that the ring is
-/// unfinished; without bark outer wood is taken as lost. `marks` are those of the whole path; the first of them outside
-/// the wood are told by their column.
-[[nodiscard]] OuterEnd outer_end(const FlatStrip& strip, const std::vector<Mark>& marks);
+/// Finds where the wood begins and judges the outermost ring.
+///
+/// What wood looks like (tone, colour and roughness across the lanes for each tone) is learnt further inside. Columns
+/// that differ speak for bark; the edge is where the sum of their evidence, from the path's start on, is highest. It
+/// then moves to the strongest change of colour nearby. The wood under it is compared with the wood behind the
+/// boundaries of the first rings: as dark means that growth had ended, light that the ring is unfinished. Without an
+/// edge outer wood is lost.
+[[nodiscard]] OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector<Mark>& marks);
 
 } // namespace pithward::boundary

@@ -40,26 +40,26 @@ const WoodModel& model_for(std::optional<WoodType> wood) {
 }
 
 /// The outermost complete ring ends at the wood's edge: a mark of its own, since no earlywood lies outside it.
-Mark edge_mark(const OuterEnd& outer, const std::vector<Mark>& marks) {
+Mark edge_mark(const OuterEnd& outer) {
     Mark mark;
     mark.column = outer.column;
     mark.log_odds = std::log(outer.probability / (1.0 - std::min(outer.probability, 0.999)));
     mark.sd_mm = 0.03;
-    mark.slope = marks.empty() ? 0.0 : marks.front().slope;
+    mark.slope = outer.slope;
     return mark;
 }
 
 Chosen choose(const FlatStrip& strip, std::vector<Mark> marks, const OuterEnd& outer, const std::vector<Gap>& gaps,
               OuterWood wood_under_bark) {
-    const double first = outer.bark_seen ? outer.column + 0.08 / strip.px_mm : strip.column(-0.02);
+    const double first = outer.edge_seen ? outer.column + 0.08 / strip.px_mm : strip.column(-0.02);
     const double last = strip.column(strip.path_mm + 0.02);
     std::erase_if(marks, [&](const Mark& mark) {
         return mark.column < first || mark.column > last || mark.log_odds < hopeless ||
                std::ranges::any_of(gaps,
                                    [&](const Gap& gap) { return mark.column > gap.from && mark.column < gap.to; });
     });
-    if (outer.bark_seen && wood_under_bark == OuterWood::Complete) {
-        marks.insert(marks.begin(), edge_mark(outer, marks));
+    if (outer.edge_seen && wood_under_bark == OuterWood::Complete) {
+        marks.insert(marks.begin(), edge_mark(outer));
     }
     Chosen chosen;
     std::vector<double> odds;
@@ -187,8 +187,8 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     const FlatStrip strip = flat_strip(*lanes, geometry.length_mm(), flattening);
     const WoodModel& model = model_for(request.wood);
     const std::vector<Mark> marks = model.marks(strip);
-    const OuterEnd outer = outer_end(strip, marks);
-    const double first = outer.bark_seen ? outer.column : strip.column(0.0);
+    const OuterEnd outer = outer_end(*lanes, strip, marks);
+    const double first = outer.edge_seen ? outer.column : strip.column(0.0);
     const std::vector<Gap> gaps = gaps_on_path(strip, first, strip.column(strip.path_mm));
 
     Reading reading;
@@ -198,7 +198,7 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     reading.path.legs = {Leg{request.scan_name, request.path, {}}};
     reading.calibrations[request.scan_name] = request.calibration;
     reading.bark_end = request.bark_end;
-    if (outer.bark_seen) {
+    if (outer.edge_seen) {
         reading.wood_edge = geometry.image_point({strip.s(outer.column), 0.0});
     }
     const double forward = bark_first_log_odds(strip);

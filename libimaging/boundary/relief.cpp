@@ -17,7 +17,9 @@ constexpr double background_mm = 1.5;    ///< Gradients of light and stain are b
 constexpr double contrast_mm = 3.0;      ///< Contrast is evened out over this length ...
 constexpr double contrast_lane_mm = 0.5; ///< ... and breadth.
 constexpr double middle_mm = 0.8;        ///< Half breadth that is surely wood when the path is right.
-constexpr float shadow = 0.42F;          ///< Darker than this share of the local wood is no wood.
+constexpr float shadow = 0.42F;          ///< Darker than this share of the local wood may be no wood ...
+constexpr float below_latewood = 0.6F;   ///< ... when it is also darker than this share of the darkest latewood.
+constexpr double latewood_share = 0.04;  ///< Share of the middle lanes taken as darkest latewood.
 constexpr double coarse_mm = 0.04;       ///< Step at which broad fields are computed.
 
 int middle_lanes(const Lanes& lanes) {
@@ -109,12 +111,33 @@ cv::Mat1f wood_brightness(const cv::Mat1f& brightness, const Lanes& lanes, int s
     return lengthen(coarse, hop * step, brightness.cols);
 }
 
+/// Brightness of the darkest latewood: a low quantile of the middle lanes against the wood around.
+float darkest_latewood(const cv::Mat1f& brightness, const cv::Mat1f& wood, const Lanes& lanes, int step) {
+    const int half = middle_lanes(lanes);
+    std::vector<float> shares;
+    for (int row = lanes.centre() - half; row <= lanes.centre() + half; ++row) {
+        for (int column = 0; column < brightness.cols; column += step) {
+            const double s = lanes.s(column);
+            if (s > 0.0 && s < lanes.s(brightness.cols - 1) + lanes.start_mm) {
+                shares.push_back(brightness(row, column) / std::max(wood(0, column), 1e-4F));
+            }
+        }
+    }
+    if (shares.empty()) {
+        return shadow;
+    }
+    const auto low = shares.begin() + static_cast<std::ptrdiff_t>(latewood_share * static_cast<double>(shares.size()));
+    std::nth_element(shares.begin(), low, shares.end());
+    return *low;
+}
+
 cv::Mat1f solid_wood(const cv::Mat1f& brightness, const Lanes& lanes, int step) {
     const cv::Mat1f wood = wood_brightness(brightness, lanes, step);
+    const float limit = std::min(shadow, below_latewood * darkest_latewood(brightness, wood, lanes, step));
     cv::Mat1b dark(brightness.size());
     for (int row = 0; row < brightness.rows; ++row) {
         for (int column = 0; column < brightness.cols; ++column) {
-            dark(row, column) = brightness(row, column) < shadow * wood(0, column) ? 255 : 0;
+            dark(row, column) = brightness(row, column) < limit * wood(0, column) ? 255 : 0;
         }
     }
     const int margin = 2 * std::max(1, static_cast<int>(0.05 / lanes.px_mm)) + 1;
