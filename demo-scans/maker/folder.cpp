@@ -1,15 +1,23 @@
 #include "demo-scans/maker/folder.h"
 
+#include "libcore/formats/whole_file.h"
+
 #include <nlohmann/json.hpp>
 
 #include <cstdio>
-#include <fstream>
 
 namespace pithward::demo {
 
 namespace {
 
 using nlohmann::json;
+
+Outcome<void> write_text(const std::filesystem::path& file, const std::string& text) {
+    return write_whole_file(file, true, [&](std::ostream& out) -> Outcome<void> {
+        out << text;
+        return {};
+    });
+}
 
 /// JSON with each member of the top level, and each element of its lists, on a line of its own.
 std::string lines(const json& object) {
@@ -29,21 +37,6 @@ std::string lines(const json& object) {
 }
 
 } // namespace
-
-Outcome<void> write_text(const std::filesystem::path& file, const std::string& text) {
-    const std::filesystem::path part = file.string() + ".part";
-    std::ofstream out(part);
-    out << text;
-    out.close();
-    std::error_code error;
-    if (out) {
-        std::filesystem::rename(part, file, error);
-    }
-    if (!out || error) {
-        return fail(file.string(), "it can't be written", "check the folder and the room on the disk");
-    }
-    return {};
-}
 
 Outcome<void> render_folder(const std::filesystem::path& folder, const std::vector<Order>& orders) {
     std::error_code error;

@@ -11,7 +11,4 @@ namespace pithward::demo {
 /// cases.json, the list of all. Says on standard error what it is doing.
 [[nodiscard]] Outcome<void> render_folder(const std::filesystem::path& folder, const std::vector<Order>& orders);
 
-/// Writes a text file, whole or not at all.
-[[nodiscard]] Outcome<void> write_text(const std::filesystem::path& file, const std::string& text);
-
 } // namespace pithward::demo

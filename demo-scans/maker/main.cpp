@@ -1,5 +1,7 @@
 #include "demo-scans/maker/folder.h"
 #include "demo-scans/maker/site.h"
+#include "libcore/formats/field_sheet.h"
+#include "libcore/formats/whole_file.h"
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
@@ -79,8 +81,12 @@ int main(int argc, char** argv) {
 
     std::vector<Order> orders;
     if (*site) {
-        const Outcome<void> done = render_folder(out, demo_site());
-        return finish(done ? write_text(std::filesystem::path(out) / "field-sheet.csv", field_sheet()) : done);
+        Outcome<void> done = render_folder(out, demo_site());
+        if (done) {
+            done = write_whole_file(std::filesystem::path(out) / "field-sheet.csv", true,
+                                    [](std::ostream& sheet) { return write_field_sheet(sheet, {demo_field_sheet()}); });
+        }
+        return finish(done);
     }
     if (*series) {
         Outcome<Order> order = order_from(in);

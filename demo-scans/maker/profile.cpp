@@ -9,6 +9,8 @@ namespace pithward::demo {
 
 namespace {
 
+constexpr double even_latewood_mm = 0.07; // the last cells of a ring are alike
+
 /// What differs from ring to ring.
 struct RingCharacter {
     double width_mm = 1.0;
@@ -61,7 +63,8 @@ RingCharacter character(const Scene& scene, const PlannedRing& ring) {
 double conifer_density(const RingCharacter& c, double phase) {
     const double start = 1.0 - c.share;
     const double change = smooth_step(start - c.gradual, start + 0.25 * c.share, phase);
-    const double ripening = smooth_step(start, 1.0 - 0.28 * c.share, phase);
+    const double even = std::clamp(even_latewood_mm / c.width_mm, 0.28 * c.share, 0.6 * c.share);
+    const double ripening = smooth_step(start, 1.0 - even, phase);
     double density = blend(c.pale + c.climb * phase, c.dark * (0.84 + 0.16 * ripening), change);
     for (const FalseRing& band : *c.bands) {
         if (band.year == c.year) {

@@ -23,7 +23,7 @@ Kernel kernel(double sd, double shift) {
         sum += weight;
     }
     for (float& w : k) {
-        w = static_cast<float>(w / sum);
+        w /= static_cast<float>(sum);
     }
     return k;
 }
@@ -74,7 +74,7 @@ void scan_block(const Block& block, const Scanner& scanner, std::uint64_t seed, 
                                                                0.25 * u * noise(mix(seed, 2), 2.0 * u));
             double channels[3] = {c.r, c.g, c.b};
             if (scanner.grey) {
-                channels[0] = channels[1] = channels[2] = 0.299 * c.r + 0.587 * c.g + 0.114 * c.b;
+                channels[0] = channels[1] = channels[2] = 0.299F * c.r + 0.587F * c.g + 0.114F * c.b;
             }
             const std::uint64_t hash = lattice(mix(seed, 3), column, y);
             const double common = scanner.noise * bell(hash);

@@ -179,11 +179,52 @@ double radius_mm(const TreeRow& tree) {
     return 0.0;
 }
 
-std::string outer_wood(const Scene& scene) {
+OuterWood outer_wood(const Scene& scene) {
     if (scene.lost_outer_mm > 0.0) {
-        return "lost";
+        return OuterWood::Lost;
     }
-    return scene.unfinished_mm > 0.0 ? "unfinished" : "complete";
+    return scene.unfinished_mm > 0.0 ? OuterWood::Unfinished : OuterWood::Complete;
+}
+
+Core core_on_sheet(const CoreRow& row) {
+    const TreeRow& tree = trees[row.tree - 1];
+    const Scene scene = order_of(row).scenes.front();
+    Core core;
+    core.id = id_of(row);
+    core.date_cored = tree.june ? "2024-06-12" : "2023-10-04";
+    core.outer = outer_wood(scene);
+    core.pith = row.rings_to_pith == 0               ? FieldPith::Reached
+                : std::abs(row.pith_offset_mm) < 4.0 ? FieldPith::Near
+                                                     : FieldPith::Missed;
+    core.core_height_cm = 110 + 5 * (tree.number % 4);
+    core.azimuth_deg = row.azimuth_deg;
+    core.borer_mm = 5.15;
+    core.pieces = static_cast<int>(scene.disturbances.cracks.size()) + 1;
+    core.scan = core.id + suffix(Format::Jpeg);
+    core.collector = "demo";
+    core.notes = row.notes;
+    return core;
+}
+
+Tree tree_on_sheet(const TreeRow& row) {
+    Tree tree;
+    tree.id = id_of(row);
+    tree.species = row.species;
+    tree.wood = wood_type(row.timber);
+    tree.living = true;
+    tree.bark_mm = 6 + row.number / 2;
+    tree.dbh_cm = std::round(2.0 * (radius_mm(row) + *tree.bark_mm) / 5.0) / 2.0; // to half a centimetre
+    tree.slope_aspect_deg = 240;
+    if (row.lean_deg > 0.0) {
+        tree.lean_azimuth_deg = row.lean_azimuth_deg;
+        tree.lean_deg = row.lean_deg;
+    }
+    for (const CoreRow& core : cores) {
+        if (core.tree == row.number) {
+            tree.cores.push_back(core_on_sheet(core));
+        }
+    }
+    return tree;
 }
 
 } // namespace
@@ -196,33 +237,16 @@ std::vector<Order> demo_site() {
     return orders;
 }
 
-std::string field_sheet() {
-    std::string csv = "site,tree,core,species,wood,date_cored,status,dbh_cm,bark_mm,core_height_cm,azimuth_deg,"
-                      "lean_azimuth_deg,lean_deg,slope_aspect_deg,borer_mm,outer,pith,pieces,scan,latitude,longitude,"
-                      "elevation_m,collector,notes\n";
-    for (const CoreRow& row : cores) {
-        const TreeRow& tree = trees[row.tree - 1];
-        const Scene scene = order_of(row).scenes.front();
-        const double bark_mm = 6 + tree.number / 2;
-        const double dbh_cm = std::round(2.0 * (radius_mm(tree) + bark_mm) / 5.0) / 2.0;
-        const std::string pith = row.rings_to_pith == 0               ? "reached"
-                                 : std::abs(row.pith_offset_mm) < 4.0 ? "near"
-                                                                      : "missed";
-        char lean[32] = ",";
-        if (tree.lean_deg > 0.0) {
-            std::snprintf(lean, sizeof lean, "%.0f,%.0f", tree.lean_azimuth_deg, tree.lean_deg);
-        }
-        char line[400];
-        std::snprintf(line, sizeof line,
-                      "HW,%s,%s,%s,%s,%s,living,%.1f,%.0f,%d,%.0f,%s,%d,5.15,%s,%s,%d,%s.jpg,%.4f,%.4f,%d,demo,%s\n",
-                      id_of(tree).c_str(), id_of(row).c_str(), tree.species, word(wood_type(tree.timber)).c_str(),
-                      tree.june ? "2024-06-12" : "2023-10-04", dbh_cm, bark_mm, 110 + 5 * (tree.number % 4),
-                      row.azimuth_deg, lean, 240, outer_wood(scene).c_str(), pith.c_str(),
-                      static_cast<int>(scene.disturbances.cracks.size()) + 1, id_of(row).c_str(), 47.5, -31.25, 640,
-                      row.notes);
-        csv += line;
+Site demo_field_sheet() {
+    Site site;
+    site.id = "HW";
+    site.latitude = 47.5; // in the open sea, where no such wood can be
+    site.longitude = -31.25;
+    site.elevation_m = 640;
+    for (const TreeRow& row : trees) {
+        site.trees.push_back(tree_on_sheet(row));
     }
-    return csv;
+    return site;
 }
 
 } // namespace pithward::demo

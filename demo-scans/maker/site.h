@@ -1,8 +1,8 @@
 #pragma once
 
 #include "demo-scans/maker/presets.h"
+#include "libcore/specimen/site.h"
 
-#include <string>
 #include <vector>
 
 namespace pithward::demo {
@@ -11,7 +11,7 @@ namespace pithward::demo {
 /// oak-like and two of maple-like wood. All cores of a kind share the site's years, the two of a tree its growth.
 [[nodiscard]] std::vector<Order> demo_site();
 
-/// The site's field sheet, as CSV in the columns that the program reads. Made from the same table as the scans.
-[[nodiscard]] std::string field_sheet();
+/// The site as its field sheet tells of it. Made from the same table as the scans.
+[[nodiscard]] Site demo_field_sheet();
 
 } // namespace pithward::demo

@@ -11,7 +11,8 @@ namespace {
 constexpr double outside_mm = 0.6; // the path starts this far outside the outermost boundary
 constexpr double too_thin_px = 1.2;
 constexpr double step_px = 0.5;
-constexpr double corner_mm = 4.0; // a corner of the path each so often, where the core is bowed
+constexpr double corner_mm = 4.0;       // a corner of the path at least so often where the core is bowed,
+constexpr double off_centre_mm = 0.004; // and so often that the path strays no further from the arc
 
 /// A polyline walked by its length.
 class Walk {
@@ -40,13 +41,17 @@ private:
 std::vector<ImagePoint> path_of(const CoreModel& core) {
     const bool to_pith = core.rings_to_pith == 0;
     const double from = core.scene.lost_outer_mm > 0.0 ? core.scene.lost_outer_mm - 0.3 : -outside_mm;
-    const double to = to_pith ? core.a_innermost : 0.5 * (core.a_innermost + core.a_end) + core.pieces.back().shift;
-    const double bend = to_pith ? std::max(from + 0.5, to - 3.0) : to; // the last stretch turns to the pith itself
+    const double to = (to_pith ? core.a_innermost : 0.5 * (core.a_innermost + core.a_end)) + core.pieces.back().shift;
+    const double bend_at = to_pith ? std::max(from + 0.5, to - 3.0) : to; // the last stretch turns to the pith itself
     std::vector<ImagePoint> path;
-    const bool straight = std::abs(core.scene.bow_mm) < 1e-6;
-    const int parts = straight ? 1 : std::max(1, static_cast<int>((bend - from) / corner_mm));
+    int parts = 1;
+    if (std::abs(core.scene.bow_mm) > 1e-6) {
+        const double bend = core.strip_mm * core.strip_mm / (8.0 * std::abs(core.scene.bow_mm));
+        parts =
+            static_cast<int>(std::ceil((bend_at - from) / std::min(corner_mm, std::sqrt(8.0 * bend * off_centre_mm))));
+    }
     for (int i = 0; i <= parts; ++i) {
-        path.push_back(core.frame.to_image(from + (bend - from) * i / parts, 0.0));
+        path.push_back(core.frame.to_image(from + (bend_at - from) * i / parts, 0.0));
     }
     if (to_pith) {
         path.push_back(core.to_image(core.pieces.back(), {core.field.outer_x(), -core.field.centre_y()}));
