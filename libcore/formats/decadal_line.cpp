@@ -21,11 +21,17 @@ bool is_digit(char c) {
 }
 
 tl::unexpected<Misfit> misfit(std::size_t column, std::string what) {
-    return tl::unexpected<Misfit>(Misfit{column, std::move(what)});
+    return tl::unexpected<Misfit>(Misfit{column, std::move(what), false});
 }
 
 std::string quoted(std::string_view text) {
     return "'" + as_utf8(trimmed(text)) + "'";
+}
+
+/// The first word of a text, quoted.
+std::string quoted_word(std::string_view text) {
+    const std::string_view words = trimmed(text);
+    return quoted(words.substr(0, words.find_first_of(" \t")));
 }
 
 /// A comment without control characters and blanks at its ends.
@@ -103,7 +109,7 @@ std::optional<Misfit> values_by_columns(DecadalLine& line, std::string_view rest
             // What touches the text before it fills its six columns or was cut in two by them.
             const bool touches = cell.front() != ' ' && (offset == 0 || rest[offset - 1] != ' ');
             if (touches && number.size() != value_columns) {
-                return Misfit{column, "the value " + quoted(cell) + " does not stand in its columns"};
+                return Misfit{column, "the value " + quoted(cell) + " does not stand in its columns", false};
             }
             first_value = std::min(first_value, i);
             aligned = aligned && cell.size() == value_columns && cell.back() != ' ';
@@ -114,20 +120,21 @@ std::optional<Misfit> values_by_columns(DecadalLine& line, std::string_view rest
     }
     const std::size_t stray_column = year_end_column + i * value_columns + 1;
     if (line.count == 0) {
-        return Misfit{year_end_column + 1, stray.empty() ? "there is no value" : quoted(stray) + " is no value"};
+        return Misfit{year_end_column + 1, stray.empty() ? "there is no value" : quoted_word(stray) + " is no value",
+                      false};
     }
     const std::size_t after = year_end_column + line.count * value_columns;
     const bool has_blanks = std::count(line.values.begin(), line.values.begin() + line.count, std::nullopt) > 0;
     if (has_blanks && (!aligned || !skip_leading_blanks(line, first_value) || line.count > room_in_decade(line.year))) {
-        return Misfit{year_end_column + 1, "it is not clear which years the blank columns stand for"};
+        return Misfit{year_end_column + 1, "it is not clear which years the blank columns stand for", aligned};
     }
     if (stray.empty() && i == values_a_line && offset < rest.size()) {
         stray = rest.substr(offset);
         if (rest[offset - 1] != ' ' && is_digit(stray.front())) {
-            return Misfit{comment_column + 1, "the tenth value runs on beyond its columns"};
+            return Misfit{comment_column + 1, "the tenth value runs on beyond its columns", false};
         }
     } else if (!trimmed(stray).empty() && !line.ends_decade() && !line.ends_with_mark()) {
-        return Misfit{std::max(after + 1, stray_column), quoted(stray.substr(0, value_columns)) + " is no value"};
+        return Misfit{std::max(after + 1, stray_column), quoted_word(stray) + " is no value", false};
     }
     line.comment = comment_from(stray);
     if (!aligned) {
@@ -169,39 +176,42 @@ bool values_by_spaces(DecadalLine& line, std::string_view rest) {
     return line.ends_decade() || (line.ends_with_mark() && line.count <= room_in_decade(line.year));
 }
 
-/// Identifier, year and values by spaces or tabs alone. An identifier may hold spaces; what comes before the first tab
-/// is one.
+/// Identifier, year and values by spaces or tabs alone. Only a tab can end an identifier that holds spaces, and a
+/// number after blanks at the start of a line may be anything.
 bool line_by_spaces(DecadalLine& line, const Line& from) {
-    const std::vector<Token> tokens = tokens_of(from.text);
-    const std::size_t tab = from.text.find('\t');
-    const bool tabbed = tab != std::string_view::npos && !trimmed(from.text.substr(0, tab)).empty();
-    const auto is_year = [&](const Token& token) {
-        const auto year = whole_number(token.text);
-        return token.offset > 0 && (!tabbed || token.offset > tab) && year && std::abs(*year) <= 9999;
-    };
-    auto year = std::ranges::find_if(tokens, is_year);
-    if (year != tokens.end() && year == tokens.begin()) {
-        ++year; // A line that begins with blanks: its first number is the identifier.
-    }
-    if (year == tokens.end() || !is_year(*year)) {
+    const std::string_view text = from.text;
+    const std::size_t tab = text.find('\t');
+    const bool tabbed = tab != std::string_view::npos && !is_blank(text.substr(0, tab));
+    const std::vector<Token> tokens = tokens_of(tabbed ? text.substr(tab) : text);
+    if (tokens.size() < (tabbed ? 1U : 2U)) {
         return false;
     }
+    Token year = tabbed ? tokens[0] : tokens[1];
+    year.offset += tabbed ? tab : 0;
+    const auto number = whole_number(year.text);
     line.number = from.number;
-    line.identifier = trimmed(from.text.substr(0, year->offset));
-    line.year = *whole_number(year->text);
-    if (has_control(line.identifier) || line.identifier.size() > longest_identifier) {
+    line.identifier = trimmed(text.substr(0, year.offset));
+    const bool indented_number = !tabbed && tokens[0].offset > 0 && whole_number(line.identifier);
+    if (!number || std::abs(*number) > greatest_decadal_year || indented_number || has_control(line.identifier) ||
+        line.identifier.size() > longest_identifier) {
         return false;
     }
-    return values_by_spaces(line, from.text.substr(year->offset + year->text.size()));
+    line.year = *number;
+    return values_by_spaces(line, text.substr(year.offset + year.text.size()));
 }
 
 /// True where the numbers in a line say that it was meant as one of measurements.
-bool looks_like_values(std::string_view text) {
-    const std::string_view year = slice(text, identifier_columns, year_end_column - identifier_columns);
-    const auto tokens = tokens_of(text.substr(column_offset(text, year_end_column)));
+bool looks_like_values(const Line& line) {
+    std::string_view rest;
+    if (head_by_columns(line, rest)) {
+        const std::string_view first = trimmed(rest).substr(0, 1);
+        return !first.empty() && (is_digit(first[0]) || first[0] == '-');
+    }
+    const std::size_t head = column_offset(line.text, year_end_column);
+    const auto tokens = tokens_of(line.text.substr(head));
     const auto numbers = std::ranges::count_if(tokens, [](const Token& t) { return whole_number(t.text).has_value(); });
     const bool mostly_numbers = numbers > 0 && static_cast<std::size_t>(numbers) * 4 >= tokens.size() * 3;
-    return mostly_numbers && (tokens.size() >= 3 || std::ranges::any_of(year, is_digit));
+    return mostly_numbers && (tokens.size() >= 3 || std::ranges::any_of(line.text.substr(0, head), is_digit));
 }
 
 tl::expected<DecadalLine, Misfit> parse_by_columns(const Line& line) {
@@ -223,7 +233,7 @@ tl::expected<DecadalLine, Misfit> parse_by_columns(const Line& line) {
 
 tl::expected<DecadalLine, Misfit> parse_decadal_line(const Line& line) {
     auto parsed = parse_by_columns(line);
-    if (parsed) {
+    if (parsed || parsed.error().is_final) {
         return parsed;
     }
     std::string_view rest;
@@ -250,7 +260,7 @@ bool is_decadal_header(std::string_view text, std::size_t place) {
     if (is_marked_header(text) && slice(text, identifier_columns - 1, 1)[0] == static_cast<char>('0' + place)) {
         return true;
     }
-    return !parse_decadal_line({text, 1}) && !looks_like_values(text);
+    return !parse_decadal_line({text, 1}) && !looks_like_values({text, 1});
 }
 
 } // namespace pithward::formats

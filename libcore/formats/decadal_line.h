@@ -18,6 +18,7 @@ inline constexpr std::size_t value_columns = 6;
 inline constexpr std::size_t values_a_line = 10;
 inline constexpr std::size_t comment_column = year_end_column + values_a_line * value_columns;
 
+inline constexpr int greatest_decadal_year = 9'999;
 inline constexpr int mark_hundredth = 999;    ///< Ends a series in 0.01 mm.
 inline constexpr int mark_thousandth = -9999; ///< Ends a series in 0.001 mm.
 
@@ -62,6 +63,7 @@ struct DecadalLine {
 struct Misfit {
     std::size_t column = 1; ///< From 1.
     std::string what;
+    bool is_final = false; ///< Reading by spaces would only hide it.
 };
 
 /// Reads a line by its columns; where they don't hold, by its spaces and tabs if that leaves no doubt: the values must

@@ -16,8 +16,7 @@ namespace {
 constexpr std::size_t most_headers = 3;
 constexpr int gap_code = -999;
 constexpr int least_four_column_year = -999;
-constexpr int greatest_decadal_year = 9'999;
-constexpr int least_decadal_year = -9'999;
+constexpr int least_decadal_year = -greatest_decadal_year;
 constexpr long long widest_step = 999'999;
 
 std::string right_aligned(long long number, std::size_t width) {
