@@ -36,6 +36,11 @@ QPalette palette_of(const Inks& inks) {
     palette.setColor(QPalette::Link, inks.link);
     palette.setColor(QPalette::ToolTipBase, inks.notice);
     palette.setColor(QPalette::ToolTipText, inks.on_notice);
+    // Edges a little lighter and darker than the ground, so that lines between parts stay quiet.
+    palette.setColor(QPalette::Light, inks.window.lighter(108));
+    palette.setColor(QPalette::Midlight, inks.window.lighter(104));
+    palette.setColor(QPalette::Mid, inks.window.darker(115));
+    palette.setColor(QPalette::Dark, inks.window.darker(135));
     for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText, QPalette::ToolTipText}) {
         palette.setColor(QPalette::Disabled, role, inks.muted);
     }

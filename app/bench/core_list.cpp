@@ -23,6 +23,7 @@ CoreList::CoreList(const BenchModel& model, QWidget* parent)
     header()->setSectionResizeMode(1, QHeaderView::ResizeToContents);
     setFrameShape(QFrame::NoFrame);
     setIndentation(14);
+    setMinimumHeight(60);
     connect(&model_, &BenchModel::changed, this, [this](BenchModel::Changes changes) {
         if (changes & (BenchModel::ScanList | BenchModel::Cores | BenchModel::ShownScan)) {
             refill();

@@ -19,8 +19,7 @@ WidthTable table_of(const ExportInput& input) {
     const std::string stem = std::filesystem::path(input.scan->name()).stem().string();
     WidthTable table;
     for (std::size_t i = 0; i < input.cores.size(); ++i) {
-        const std::string id = input.cores.size() == 1 ? stem : stem + "-" + std::to_string(i + 1);
-        table.series.push_back(width_series(id, input.cores[i].series));
+        table.series.push_back(width_series(series_id(stem, i, input.cores.size()), input.cores[i].series));
     }
     return table;
 }

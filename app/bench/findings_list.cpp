@@ -19,6 +19,7 @@ FindingsList::FindingsList(const BenchModel& model, QWidget* parent)
     , model_(model) {
     setAccessibleName(tr("Findings"));
     setFrameShape(QFrame::NoFrame);
+    setMinimumWidth(230);
     setItemDelegate(new FindingDelegate(this));
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -68,7 +69,7 @@ void FindingsList::step(int by) {
 
 void FindingsList::choose(const QListWidgetItem* item) {
     const QPointF place = item->data(place_role).toPointF();
-    emit finding_chosen({place.x(), place.y()});
+    emit finding_chosen(row(item) + 1, {place.x(), place.y()});
 }
 
 void FindingsList::resizeEvent(QResizeEvent* event) {

@@ -17,7 +17,8 @@ public:
     void step(int by);
 
 signals:
-    void finding_chosen(pithward::ImagePoint at);
+    /// A finding by its number, from 1, and where it is.
+    void finding_chosen(int number, pithward::ImagePoint at);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;

@@ -4,6 +4,7 @@
 #include "app/bench/draw_path_tool.h"
 #include "app/bench/findings_list.h"
 #include "app/bench/hold_to_hide.h"
+#include "app/bench/icons.h"
 #include "app/bench/key_sheet.h"
 #include "app/bench/message_bar.h"
 #include "app/bench/progress_line.h"
@@ -40,6 +41,22 @@ QLabel* heading(const QString& text) {
     return label;
 }
 
+/// Parts with movable lines between them, in shares of the whole.
+QSplitter* divided(Qt::Orientation direction, std::initializer_list<std::pair<QWidget*, int>> parts) {
+    constexpr int share_size = 100;
+    auto* splitter = new QSplitter(direction);
+    QList<int> sizes;
+    for (const auto& [part, share] : parts) {
+        splitter->addWidget(part);
+        splitter->setStretchFactor(splitter->count() - 1, share);
+        sizes << share * share_size;
+    }
+    splitter->setSizes(sizes);
+    splitter->setChildrenCollapsible(false);
+    splitter->setHandleWidth(5);
+    return splitter;
+}
+
 QWidget* column(std::initializer_list<QWidget*> parts) {
     auto* box = new QWidget;
     auto* layout = new QVBoxLayout(box);
@@ -67,6 +84,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     , hint_(new QLabel)
     , zoom_(new QLabel) {
     setAcceptDrops(true);
+    setWindowIcon(drawn_icon("core", palette().color(QPalette::WindowText)));
     resize(1400, 900);
     actions_.fill(menuBar());
     auto* bar = addToolBar(tr("Tools"));
@@ -92,33 +110,15 @@ QWidget* MainWindow::build_bench() {
         control_.use_dpi(dpi);
         view_->setFocus();
     });
-    auto* below = new QSplitter(Qt::Horizontal);
     panel_ = build_panel();
-    below->addWidget(plot_);
-    below->addWidget(panel_);
-    below->setStretchFactor(0, 3);
-    below->setStretchFactor(1, 2);
-    below->setChildrenCollapsible(false);
-    auto* bench = new QSplitter(Qt::Vertical);
-    bench->addWidget(view_);
-    bench->addWidget(below);
-    bench->setStretchFactor(0, 3);
-    bench->setStretchFactor(1, 2);
-    bench->setChildrenCollapsible(false);
-    return column({resolution, bench});
+    auto* below = divided(Qt::Horizontal, {{plot_, 1}, {panel_, 1}});
+    return column({resolution, divided(Qt::Vertical, {{view_, 11}, {below, 8}})});
 }
 
 QWidget* MainWindow::build_panel() {
-    auto* panel = new QSplitter(Qt::Horizontal);
-    panel->addWidget(column({heading(tr("Cores")), cores_}));
-    panel->addWidget(column({heading(tr("Reading")), reading_, column({})}));
-    panel->addWidget(column({heading(tr("Findings")), findings_}));
-    for (int i = 0; i < panel->count(); ++i) {
-        panel->widget(i)->setMinimumWidth(150);
-        panel->setStretchFactor(i, i == 2 ? 3 : 2);
-    }
-    panel->setChildrenCollapsible(false);
-    return panel;
+    auto* facts = column({heading(tr("Cores")), cores_, heading(tr("Reading")), reading_});
+    auto* findings = column({heading(tr("Findings")), findings_});
+    return divided(Qt::Horizontal, {{facts, 5}, {findings, 6}});
 }
 
 void MainWindow::build_status_bar() {
@@ -197,7 +197,10 @@ void MainWindow::tie_parts() {
             point_at_ring(number);
         }
     });
-    connect(findings_, &FindingsList::finding_chosen, view_, &ScanView::go_to);
+    connect(findings_, &FindingsList::finding_chosen, this, [this](int number, ImagePoint at) {
+        view_->go_to(at);
+        view_->pick_finding(number);
+    });
     connect(cores_, &CoreList::scan_chosen, &control_, &BenchControl::show_scan);
     connect(cores_, &CoreList::core_chosen, this, [this](int scan, int index) {
         control_.show_scan(scan);

@@ -129,7 +129,26 @@ private:
                 marks.push_back(finding_mark(finding, number, *leg(finding.leg), view_));
             }
         }
+        share_numbers(marks);
         return marks;
+    }
+
+    /// Numbers that would run into each other are lettered together, at the first of them.
+    static void share_numbers(std::vector<FindingMark>& marks) {
+        constexpr double room = 20.0;
+        std::vector<FindingMark*> kept;
+        for (FindingMark& mark : marks) {
+            const auto close = std::ranges::find_if(kept, [&](const FindingMark* other) {
+                const QPointF apart = other->number_at - mark.number_at;
+                return std::hypot(apart.x(), apart.y()) < room + 7.0 * static_cast<double>(other->numbers.size());
+            });
+            if (close == kept.end()) {
+                mark.numbers = QString::number(mark.number);
+                kept.push_back(&mark);
+            } else {
+                (*close)->numbers += QString(" %1").arg(mark.number);
+            }
+        }
     }
 
     void add_ends(MarkSet& set) const {

@@ -62,7 +62,8 @@ struct EndMark {
 struct FindingMark {
     QPolygonF line;
     QPointF number_at;
-    int number = 0; ///< As in the list of findings, from 1.
+    int number = 0;  ///< As in the list of findings, from 1.
+    QString numbers; ///< What is lettered: neighbours that are too close share one lettering, the others have none.
 };
 
 /// A stretch without wood: its two edges.

@@ -114,7 +114,7 @@ void paint_findings(QPainter& painter, const MarkSet& marks, const MarksStyle& s
     CasedPen pen(painter, style, style.notice, 1.8, LineForm::Whole);
     for (const FindingMark& mark : marks.findings) {
         pen.draw(mark.line);
-        paint_word(painter, mark.number_at, QString::number(mark.number), style.notice, style, true);
+        paint_word(painter, mark.number_at, mark.numbers, style.notice, style, true);
     }
 }
 
@@ -173,6 +173,12 @@ void paint_ring(QPainter& painter, const RingMark& ring, const QString& word, co
     }
     pen.draw(ring.bracket);
     paint_word(painter, ring.word_at, word, style.line, style, true);
+}
+
+void paint_finding(QPainter& painter, const FindingMark& finding, const MarksStyle& style) {
+    painter.setRenderHint(QPainter::Antialiasing);
+    CasedPen(painter, style, style.notice, 3.6, LineForm::Whole).draw(finding.line);
+    paint_word(painter, finding.number_at, QString::number(finding.number), style.notice, style, true);
 }
 
 void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, bool from_bark,

@@ -35,6 +35,9 @@ void paint_marks(QPainter& painter, const MarkSet& marks, const MarksStyle& styl
 /// Paints a ring picked out, with a word beside it.
 void paint_ring(QPainter& painter, const RingMark& ring, const QString& word, const MarksStyle& style);
 
+/// Paints a finding picked out.
+void paint_finding(QPainter& painter, const FindingMark& finding, const MarksStyle& style);
+
 /// Paints a path that is being drawn, in the order of the clicks, with the word for its first end.
 void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, bool from_bark,
                       const ViewTransform& view, const MarksStyle& style);

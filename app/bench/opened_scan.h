@@ -3,7 +3,7 @@
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/scan.h"
 #include "libimaging/boundary/propose_reading.h"
-#include "libimaging/strip/core_finder.h"
+#include "libimaging/boundary/find_cores.h"
 
 #include <QImage>
 #include <QRect>

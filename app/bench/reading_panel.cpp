@@ -54,7 +54,9 @@ ReadingPanel::ReadingPanel(const BenchModel& model, QWidget* parent)
 
     auto* form = new QFormLayout(this);
     form->setContentsMargins(12, 4, 12, 8);
-    form->setVerticalSpacing(5);
+    form->setVerticalSpacing(4);
+    setMinimumWidth(230);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     form->setLabelAlignment(Qt::AlignLeft | Qt::AlignTop);
     form->addRow(tr("&Year of ring 1"), year_);
     form->addRow(tr("&Wood"), wood_);

@@ -26,8 +26,6 @@ ScanView::ScanView(const BenchModel& model, QWidget* parent)
     setFrameShape(QFrame::NoFrame);
     setAccessibleName(tr("Scan"));
     setAccessibleDescription(tr("The scan with its paths and ring boundaries"));
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
-    setVerticalScrollBarPolicy(Qt::ScrollBarAsNeeded);
     viewport()->setMouseTracking(true);
     viewport()->setCursor(Qt::OpenHandCursor);
     connect(&image_, &ImageLayer::updated, viewport(), qOverload<>(&QWidget::update));
@@ -50,6 +48,7 @@ void ScanView::follow(BenchModel::Changes changes) {
     }
     if (changes & (BenchModel::Cores | BenchModel::PresentCore)) {
         pick_ring(0);
+        pick_finding(0);
     }
     refresh_marks();
 }
@@ -97,9 +96,9 @@ void ScanView::turn(double by_deg) {
 }
 
 void ScanView::go_to(ImagePoint at) {
-    constexpr double close_px_per_mm = 18.0;
+    constexpr double close_px_per_mm = 60.0;
     const BenchScan* scan = model_.scan();
-    const double close = scan != nullptr && scan->calibration ? close_px_per_mm / scan->calibration->px_per_mm() : 0.4;
+    const double close = scan != nullptr && scan->calibration ? close_px_per_mm / scan->calibration->px_per_mm() : 1.0;
     set_view(view_.scaled_to(std::max(view_.scale(), close)).centred(at));
 }
 
@@ -113,6 +112,13 @@ void ScanView::hide_marks(bool hidden) {
 void ScanView::pick_ring(int number) {
     if (number != picked_ring_) {
         picked_ring_ = number;
+        viewport()->update();
+    }
+}
+
+void ScanView::pick_finding(int number) {
+    if (number != picked_finding_) {
+        picked_finding_ = number;
         viewport()->update();
     }
 }
@@ -200,10 +206,14 @@ void ScanView::draw_marks(QPainter& painter) {
         QPainter layer(&marks_);
         MarksStyle style;
         style.font = font();
+        findings_.clear();
         for (std::size_t i = 0; i < scan->cores.size(); ++i) {
             const bool present = static_cast<int>(i) == model_.core_index();
-            paint_marks(layer, visible_marks(scan->cores[i], scan->opened->name(), view_, viewport()->rect()), style,
-                        present);
+            MarkSet marks = visible_marks(scan->cores[i], scan->opened->name(), view_, viewport()->rect());
+            paint_marks(layer, marks, style, present);
+            if (present) {
+                findings_ = std::move(marks.findings);
+            }
         }
         marks_fresh_ = true;
     }
@@ -219,6 +229,11 @@ void ScanView::draw_preview(QPainter& painter) {
         const auto mark = ring_mark(*core, model_.scan()->opened->name(), view_, picked_ring_);
         if (ring != nullptr && mark) {
             paint_ring(painter, *mark, ring_in_short(*ring), style);
+        }
+    }
+    for (const FindingMark& mark : findings_) {
+        if (mark.number == picked_finding_) {
+            paint_finding(painter, mark, style);
         }
     }
     if (tool_) {

@@ -35,6 +35,8 @@ public:
     void hide_marks(bool hidden);
     /// Picks a ring of the present core out; 0 for none.
     void pick_ring(int number);
+    /// Picks a finding of the present core out, by its number in the list; 0 for none.
+    void pick_finding(int number);
     void take_tool(std::unique_ptr<Tool> tool);
 
 signals:
@@ -89,11 +91,13 @@ private:
     ImageLayer image_;
     ViewTransform view_;
     QPixmap marks_; ///< The committed marks as they lie over the whole viewport.
+    std::vector<FindingMark> findings_; ///< Those of the present core among the marks.
     bool marks_fresh_ = false;
     bool hidden_ = false;
     bool fitted_ = true; ///< The view shows everything and goes on doing so when the window is resized.
     int picked_ring_ = 0;
     int pointed_ring_ = 0;
+    int picked_finding_ = 0;
     std::unique_ptr<Tool> tool_;
     std::optional<Press> press_;
     int shown_scan_ = 0;

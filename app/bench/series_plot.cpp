@@ -25,6 +25,7 @@ SeriesPlot::SeriesPlot(const BenchModel& model, QWidget* parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(plot_);
     plot_->setFocusProxy(this);
+    setMinimumWidth(320);
     plot_->setMouseTracking(true);
     plot_->installEventFilter(this);
     plot_->setNoAntialiasingOnDrag(true);
@@ -81,7 +82,7 @@ void SeriesPlot::refill() {
     plot_->xAxis->setRangeReversed(!dated_);
     if (!keys.isEmpty()) {
         const auto [low, high] = std::minmax_element(keys.begin(), keys.end());
-        plot_->xAxis->setRange(*low - 1.0, *high + 1.0);
+        plot_->xAxis->setRange(*low - 0.6, *high + 0.6);
     }
     plot_->yAxis->setRange(0.0, highest > 0.0 ? highest * 1.08 : 1.0); // room over the highest, for the eye only
     const bool empty = keys.isEmpty();

@@ -13,7 +13,9 @@ QString tr(const char* text) {
 }
 
 QString number(double value, int decimals) {
-    return QLocale().toString(value, 'f', decimals);
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale.toString(value, 'f', decimals);
 }
 
 QString width_of(const Ring& ring, bool with_sd) {

@@ -4,6 +4,10 @@
 
 namespace pithward {
 
+std::string series_id(const std::string& scan_stem, std::size_t index, std::size_t count) {
+    return count == 1 ? scan_stem : scan_stem + "-" + std::to_string(index + 1);
+}
+
 WidthSeries width_series(std::string id, const RingSeries& rings) {
     WidthSeries series;
     series.id = std::move(id);

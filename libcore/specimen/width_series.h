@@ -36,6 +36,10 @@ struct WidthTable {
     friend bool operator==(const WidthTable&, const WidthTable&) = default;
 };
 
+/// The identifier of the `index`-th of `count` series read from one scan: the scan's name without ending, numbered when
+/// there are several.
+[[nodiscard]] std::string series_id(const std::string& scan_stem, std::size_t index, std::size_t count);
+
 /// The rings of a reading as a width series, oldest first. Undated rings count from 1, the innermost.
 [[nodiscard]] WidthSeries width_series(std::string id, const RingSeries& rings);
 

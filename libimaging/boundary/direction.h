@@ -2,10 +2,25 @@
 
 #include "libimaging/boundary/flat_strip.h"
 
+#include <string>
+
 namespace pithward::boundary {
 
-/// Log odds that a conifer strip runs from bark to pith: its steep changes darken on the way inward and its soft ones
-/// lighten. From the steepest tenth of all changes of the profile, of either sign.
-[[nodiscard]] double bark_first_log_odds(const FlatStrip& strip);
+/// Which way a strip runs.
+struct Direction {
+    double log_odds = 0.0; ///< That it runs from bark to pith.
+    std::string how;       ///< What tells it: "polarity" or "curvature".
+};
+
+/// Log odds that a conifer strip runs from bark to pith by its polarity: its sharp changes darken on the way inward,
+/// its soft ones lighten. From the steepest tenth of all changes of the profile, of either sign.
+[[nodiscard]] double polarity_log_odds(const FlatStrip& strip);
+
+/// The same by the curve of the rings: they bend round the pith, so a ring that is met off the path lies further
+/// inward.
+[[nodiscard]] double curvature_log_odds(const FlatStrip& strip);
+
+/// Both together; `how` names the stronger.
+[[nodiscard]] Direction direction_of(const FlatStrip& strip);
 
 } // namespace pithward::boundary

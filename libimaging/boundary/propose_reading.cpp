@@ -201,7 +201,7 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     if (outer.edge_seen) {
         reading.wood_edge = geometry.image_point({strip.s(outer.column), 0.0});
     }
-    const double forward = bark_first_log_odds(strip);
+    const double forward = polarity_log_odds(strip);
     if (reading.bark_end.how == "given" && model.type == WoodType::Conifer && forward < -3.0) {
         reading.bark_end.probability = 1.0 / (1.0 + std::exp(-forward));
     }

@@ -1,0 +1,112 @@
+#include "app/batch/measure_options.h"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <sstream>
+
+namespace pithward::batch {
+
+namespace {
+
+constexpr std::size_t most_points = 10'000;
+constexpr int earliest_year = -20'000;
+constexpr int latest_year = 3'000;
+
+std::optional<double> number_from(std::string_view text) {
+    double value = 0.0;
+    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
+    if (error != std::errc() || end != text.data() + text.size() || !std::isfinite(value)) {
+        return std::nullopt;
+    }
+    return value;
+}
+
+std::optional<ImagePoint> point_from(std::string_view text) {
+    const auto comma = text.find(',');
+    if (comma == std::string_view::npos) {
+        return std::nullopt;
+    }
+    const auto x = number_from(text.substr(0, comma));
+    const auto y = number_from(text.substr(comma + 1));
+    return x && y ? std::optional(ImagePoint{*x, *y}) : std::nullopt;
+}
+
+std::optional<Fault> contradiction(const MeasureOptions& options) {
+    if (options.scans.size() > 1 && !options.path.empty()) {
+        return Fault{"--path", "one path can't serve several scans", "measure them one at a time"};
+    }
+    if (options.scans.size() > 1 && !options.overlay.empty()) {
+        return Fault{"--overlay", "one picture can't show several scans", "measure them one at a time"};
+    }
+    if (!options.decadal.empty() && !options.last_year) {
+        return Fault{"--decadal", "a decadal file needs calendar years", "give --last-year, or take --csv"};
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+void add_options(CLI::App& parser, MeasureOptions& options) {
+    parser.add_option("SCAN", options.scans, "Scans to measure: TIFF, PNG or JPEG")->required();
+    parser.add_option("--path", options.path, "Path in pixels, \"x,y x,y ...\"; default: every core found");
+    parser.add_option("--from", options.from, "Where the path given begins: bark or pith")
+        ->check(CLI::IsMember({"bark", "pith"}));
+    parser.add_option("--dpi", options.dpi, "Resolution of the scan; overrides the file's tag");
+    parser.add_option("--wood", options.wood, "Kind of wood")
+        ->check(CLI::IsMember({"conifer", "ring-porous", "diffuse-porous", "auto"}));
+    parser.add_option("--outer", options.outer, "The wood under the bark")
+        ->check(CLI::IsMember({"complete", "unfinished", "lost", "unknown"}));
+    parser.add_option("--last-year", options.last_year, "Year of the outermost ring with a width")
+        ->check(CLI::Range(earliest_year, latest_year));
+    parser.add_option("--json", options.json, "File for everything that was found; - for standard output");
+    parser.add_option("--csv", options.csv, "File for the series, years down");
+    parser.add_option("--decadal", options.decadal, "File for the series in decades");
+    parser.add_option("--overlay", options.overlay, "PNG file for the scan with its boundaries");
+}
+
+Outcome<MeasureTask> task_of(const MeasureOptions& options) {
+    if (auto fault = contradiction(options)) {
+        return tl::unexpected(*fault);
+    }
+    MeasureTask task;
+    task.wood = wood_type_from(options.wood);
+    task.outer = outer_wood_from(options.outer).value_or(OuterWood::Unknown);
+    if (options.last_year) {
+        task.last_year = Year(*options.last_year);
+    }
+    if (!options.path.empty()) {
+        auto points = points_from(options.path);
+        if (!points) {
+            return tl::unexpected(points.error());
+        }
+        if (options.from == "pith") {
+            std::ranges::reverse(*points);
+        }
+        task.path = std::move(*points);
+    }
+    return task;
+}
+
+Outcome<std::vector<ImagePoint>> points_from(const std::string& text) {
+    std::vector<ImagePoint> points;
+    std::istringstream words(text);
+    for (std::string word; words >> word;) {
+        const auto point = point_from(word);
+        if (!point) {
+            return fail("--path",
+                        "point " + std::to_string(points.size() + 1) + " is no pair of numbers: " + word.substr(0, 40),
+                        "write it as \"x,y x,y ...\" in pixels");
+        }
+        if (points.size() == most_points) {
+            return fail("--path", "the path has more than 10,000 points", "give fewer points");
+        }
+        points.push_back(*point);
+    }
+    if (points.size() < 2) {
+        return fail("--path", "the path has only one point", "give at least two different points");
+    }
+    return points;
+}
+
+} // namespace pithward::batch

@@ -1,0 +1,46 @@
+#pragma once
+
+#include "libcore/specimen/outcome.h"
+#include "libcore/specimen/units.h"
+#include "libcore/specimen/wood.h"
+
+#include <CLI/CLI.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace pithward::batch {
+
+/// What `pithward measure` was told, as words.
+struct MeasureOptions {
+    std::vector<std::string> scans;
+    std::string path;
+    std::string from = "bark";
+    std::optional<double> dpi;
+    std::string wood = "auto";
+    std::string outer = "unknown";
+    std::optional<int> last_year;
+    std::string json;
+    std::string csv;
+    std::string decadal;
+    std::string overlay;
+};
+
+/// The same with its words understood.
+struct MeasureTask {
+    std::vector<ImagePoint> path; ///< From the bark; empty: every core found.
+    std::optional<WoodType> wood; ///< Nothing: judged.
+    OuterWood outer = OuterWood::Unknown;
+    std::optional<Year> last_year;
+};
+
+void add_options(CLI::App& parser, MeasureOptions& options);
+
+/// Checks what can be checked before any scan is opened.
+[[nodiscard]] Outcome<MeasureTask> task_of(const MeasureOptions& options);
+
+/// Points from "x,y x,y ...". Fails on anything else, naming the point.
+[[nodiscard]] Outcome<std::vector<ImagePoint>> points_from(const std::string& text);
+
+} // namespace pithward::batch

@@ -1,0 +1,62 @@
+#include "libimaging/boundary/find_cores.h"
+
+#include "libimaging/boundary/direction.h"
+#include "libimaging/boundary/flat_strip.h"
+#include "libimaging/strip/core_finder.h"
+#include "libimaging/strip/lanes.h"
+#include "libimaging/strip/strip_geometry.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace pithward {
+
+namespace {
+
+constexpr double judging_px_per_mm = 24.0; ///< Coarse enough to be quick, fine enough to tell sharp from soft.
+
+Outcome<FoundCore> directed(const ScanFile& scan, const Calibration& calibration, const CoreOutline& outline) {
+    const StripGeometry geometry(outline.path, calibration);
+    const double px_per_mm = std::min(judging_px_per_mm, calibration.px_per_mm());
+    LanesOptions options;
+    options.beyond_mm = 0.0;
+    options.half_breadth_mm = 0.5 * outline.width_mm;
+    const auto lanes = lanes_along(scan, geometry, px_per_mm, options);
+    if (!lanes) {
+        return tl::unexpected(lanes.error());
+    }
+    const boundary::Direction direction = boundary::direction_of(boundary::flat_strip(*lanes, geometry.length_mm()));
+    FoundCore core;
+    core.path = outline.path;
+    core.width_mm = outline.width_mm;
+    core.bark_end = {direction.how, 1.0 / (1.0 + std::exp(-std::abs(direction.log_odds)))};
+    if (direction.log_odds < 0.0) {
+        std::ranges::reverse(core.path);
+    }
+    return core;
+}
+
+} // namespace
+
+Outcome<std::vector<FoundCore>> find_cores(const ScanFile& scan, const Calibration& calibration, const Work& work) {
+    const Work outlining{work.stop, [&](double done) { work.report(0.7 * done); }};
+    const auto outlines = outline_cores(scan, calibration, outlining);
+    if (!outlines) {
+        return tl::unexpected(outlines.error());
+    }
+    std::vector<FoundCore> cores;
+    for (const CoreOutline& outline : *outlines) {
+        if (work.stopped()) {
+            return fail(scan.header().file, "stopped", "start again when wanted");
+        }
+        auto core = directed(scan, calibration, outline);
+        if (!core) {
+            return tl::unexpected(core.error());
+        }
+        cores.push_back(std::move(*core));
+        work.report(0.7 + 0.3 * static_cast<double>(cores.size()) / static_cast<double>(outlines->size()));
+    }
+    return cores;
+}
+
+} // namespace pithward

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "libcore/specimen/calibration.h"
+#include "libcore/specimen/outcome.h"
+#include "libcore/specimen/reading.h"
+#include "libcore/specimen/work.h"
+#include "libimaging/scan/scan_file.h"
+
+#include <vector>
+
+namespace pithward {
+
+/// A core found on a scan, with the path proposed for it.
+struct FoundCore {
+    std::vector<ImagePoint> path; ///< Along the core's middle, from the end judged to be bark.
+    BarkEnd bark_end;
+    double width_mm = 0.0; ///< Breadth of the sanded surface.
+};
+
+/// Finds the cores of a scan (strip/core_finder.h) and judges which end of each is bark: by the side on which the
+/// changes of tone are sharp, and by the curve of the rings, which bend round the pith. Sorted from top to bottom, then
+/// from left to right. An empty answer means that no core was seen.
+[[nodiscard]] Outcome<std::vector<FoundCore>> find_cores(const ScanFile& scan, const Calibration& calibration,
+                                                         const Work& work = {});
+
+} // namespace pithward
