@@ -169,7 +169,9 @@ private:
                 return fail(place(variable->line), "widths in '" + as_utf8(variable->unit) + "' can't be read",
                             "give them in millimeter or micrometer");
             }
-            if (!variable->tree_id.empty() && columns(variable->tree_id) <= longest_identifier) {
+            // Some files repeat the column's name there.
+            const bool is_identifier = !variable->tree_id.empty() && variable->tree_id != name;
+            if (is_identifier && columns(variable->tree_id) <= longest_identifier) {
                 identifier = variable->tree_id;
             }
         }
