@@ -1,0 +1,73 @@
+# Used by ./check --all: what takes longer than the tests.
+# shellcheck shell=bash
+
+our_code() { git ls-files '*.cpp' '*.h'; }
+
+check_format() { our_code | xargs -r clang-format --dry-run --Werror; }
+
+check_scripts() { shellcheck --external-sources start check .ci/run; }
+
+check_tidy() {
+    git ls-files 'libcore/*.cpp' 'libimaging/*.cpp' 'app/*.cpp' 'demo-scans/*.cpp' |
+        xargs -P "$jobs" -n 1 clang-tidy -p build/release --quiet
+}
+
+# targets_of FOLDER PREFIX: the programs of a build folder whose names begin so.
+targets_of() {
+    ninja -C "$1" -t targets all | sed -nE "s/^($2[a-z_]+): phony$/\1/p"
+}
+
+# build PRESET [TARGET...]: goes on after an error, so that one run shows all of them.
+build() {
+    local preset=$1
+    shift
+    cmake --build --preset "$preset" --parallel "$jobs" ${1:+--target "$@"} -- -k 0
+}
+
+# The window's own tests stay out of the sanitizer builds: they would take longer to build than all the rest.
+tests_without_window() { targets_of "$1" test_ | grep -vxE 'test_(app|bench)[a-z_]*'; }
+
+sanitize_address() {
+    export QT_QPA_PLATFORM=offscreen
+    required "Configure asan" cmake --preset asan
+    # shellcheck disable=SC2046 # target names are words
+    required "Build asan" build asan $(tests_without_window build/asan)
+    tests "Tests under asan" build/asan --exclude-regex NOT_BUILT
+}
+
+# What runs in several threads is libimaging.
+sanitize_threads() {
+    required "Configure tsan" cmake --preset tsan
+    # shellcheck disable=SC2046 # target names are words
+    required "Build tsan" build tsan $(targets_of build/tsan 'test_(scan|strip|boundary)')
+    tests "Tests under tsan" build/tsan --exclude-regex NOT_BUILT
+}
+
+# fuzz_one TARGET: a minute, from its committed corpus and what earlier runs added to it.
+fuzz_one() {
+    local grown=build/fuzz/corpus/$1
+    mkdir -p "$grown"
+    "build/fuzz/bin/$1" -max_total_time=60 -timeout=10 -rss_limit_mb=2048 -artifact_prefix="build/fuzz/$1-" \
+        "$grown" "tests/fuzz/corpus/${1#fuzz_}" 2>&1 | sed "s/^/$1: /"
+}
+
+fuzz_each() {
+    export -f fuzz_one
+    targets_of build/fuzz fuzz_ | xargs -P "$jobs" -I{} bash -o pipefail -c 'fuzz_one {}'
+}
+
+fuzz() {
+    required "Configure fuzz" cmake --preset fuzz -DPITHWARD_TESTS=OFF
+    # shellcheck disable=SC2046 # target names are words
+    required "Build fuzz" build fuzz $(targets_of build/fuzz fuzz_)
+    check "A minute of each fuzz target" fuzz_each
+}
+
+compare_with_r() {
+    local script scripts
+    mapfile -t scripts < <(git ls-files 'tests/outside/*.R')
+    [[ ${#scripts[@]} -gt 0 ]] || echo "No check needs R yet."
+    for script in "${scripts[@]}"; do
+        check "$script" Rscript --vanilla "$script"
+    done
+}
