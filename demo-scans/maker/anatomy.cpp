@@ -47,7 +47,8 @@ public:
 private:
     static constexpr double spacing = 0.12;
     [[nodiscard]] double x(int line, int k) const {
-        return x_[static_cast<std::size_t>(line * (field_.count() + 1) + k)];
+        return x_[static_cast<std::size_t>(line) * static_cast<std::size_t>(field_.count() + 1) +
+                  static_cast<std::size_t>(k)];
     }
     const RingField& field_;
     double half_width_;
@@ -135,10 +136,14 @@ struct Grower {
         // Small vessels of the latewood stand in flames: pale patches that start narrow, widen and lean outward.
         const double width = crossings.width(k, 0.0);
         const double from = std::clamp(0.5 / std::max(width, 0.05), 0.35, 0.9);
-        for (double b = -half_width; b < half_width; b += random.uniform(0.28, 0.8)) {
+        double b = -half_width;
+        while (b < half_width) {
             const double lean = random.normal(0.0, 0.16);
             const double start = from + random.uniform(0.0, 0.12);
-            for (double phase = start; phase < 0.97; phase += 0.045 / std::max(width, 0.1)) {
+            const double step = 0.045 / std::max(width, 0.1);
+            const int steps = static_cast<int>((0.97 - start) / step);
+            for (int i = 0; i <= steps; ++i) {
+                const double phase = start + i * step;
                 const double spread = 0.04 + 0.11 * (phase - start) / (1.0 - from + 0.05);
                 const double side = b + lean * (phase - start) * width + random.normal(0.0, spread);
                 const auto at = crossings.place(k, side, phase + random.normal(0.0, 0.01));
@@ -151,6 +156,7 @@ struct Grower {
                     pores.push_back({*at, radius, radius, {104, 74, 48}, 0.7, 0.008});
                 }
             }
+            b += random.uniform(0.28, 0.8);
         }
     }
 

@@ -41,9 +41,9 @@ std::vector<double> given_widths(const Scene& scene, int inner) {
         mean += *it / static_cast<double>(some);
     }
     Random random(scene.seed, 71);
-    std::vector<double> all;
-    for (int k = 0; k < inner; ++k) {
-        all.push_back(std::max(0.4, mean) * random.uniform(0.85, 1.15));
+    std::vector<double> all(static_cast<std::size_t>(inner));
+    for (double& width : all) {
+        width = std::max(0.4, mean) * random.uniform(0.85, 1.15);
     }
     all.insert(all.end(), outward.begin(), outward.end());
     return all;

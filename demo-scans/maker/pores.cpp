@@ -33,12 +33,10 @@ Pores::Pores(std::vector<Pore> pores, double half_width) {
     first_.assign(static_cast<std::size_t>(columns_ * rows_) + 1, 0);
     const auto each_cell = [&](const Pore& p, auto&& visit) {
         const double r = reach(p);
-        for (double a = p.at.a - r; a < p.at.a + r + cell_mm; a += cell_mm) {
-            for (double b = p.at.b - r; b < p.at.b + r + cell_mm; b += cell_mm) {
-                const std::ptrdiff_t c = cell(std::min(a, p.at.a + r), std::min(b, p.at.b + r));
-                if (c >= 0) {
-                    visit(static_cast<std::size_t>(c));
-                }
+        const auto index = [](double offset) { return static_cast<std::ptrdiff_t>(offset / cell_mm); };
+        for (std::ptrdiff_t row = index(p.at.b - r - b_low_); row <= index(p.at.b + r - b_low_); ++row) {
+            for (std::ptrdiff_t column = index(p.at.a - r - a_low_); column <= index(p.at.a + r - a_low_); ++column) {
+                visit(static_cast<std::size_t>(row * columns_ + column));
             }
         }
     };
@@ -70,13 +68,8 @@ Colour Pores::over(Colour tissue, CorePoint at, double pixel_mm) const {
         return tissue;
     }
     Colour seen = tissue;
-    const Pore* last = nullptr;
     for (std::uint32_t i = first_[static_cast<std::size_t>(c)]; i < first_[static_cast<std::size_t>(c) + 1]; ++i) {
         const Pore& p = pores_[list_[i]];
-        if (&p == last) { // listed twice in this cell
-            continue;
-        }
-        last = &p;
         const double da = (at.a - p.at.a) / p.half_a;
         const double db = (at.b - p.at.b) / p.half_b;
         const double far = std::sqrt(da * da + db * db);

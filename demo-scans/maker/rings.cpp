@@ -48,6 +48,7 @@ RingField::RingField(const Scene& scene, const std::vector<PlannedRing>& plan)
     , centre_y_(-scene.pith_offset_mm)
     , radii_(directions * (plan.size() + 1), 0.0) {
     std::vector<double> nominal;
+    nominal.reserve(plan.size());
     for (const PlannedRing& ring : plan) {
         nominal.push_back(ring.width_mm > 0.0 ? ring.width_mm : 0.25);
     }

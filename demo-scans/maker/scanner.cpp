@@ -16,10 +16,10 @@ using Kernel = std::array<float, 2 * blur_margin + 1>;
 Kernel kernel(double sd, double shift) {
     Kernel k{};
     double sum = 0.0;
-    for (int i = -blur_margin; i <= blur_margin; ++i) {
-        const double off = i - shift;
+    for (int i = 0; i <= 2 * blur_margin; ++i) {
+        const double off = i - blur_margin - shift;
         const double weight = sd > 0.05 ? std::exp(-0.5 * off * off / (sd * sd)) : std::max(0.0, 1.0 - std::abs(off));
-        k[static_cast<std::size_t>(i + blur_margin)] = static_cast<float>(weight);
+        k[static_cast<std::size_t>(i)] = static_cast<float>(weight);
         sum += weight;
     }
     for (float& w : k) {
@@ -66,8 +66,8 @@ void scan_block(const Block& block, const Scanner& scanner, std::uint64_t seed, 
                 continue;
             }
             Colour c;
-            for (int i = -blur_margin; i <= blur_margin; ++i) {
-                c += rows.at(x, std::clamp(y + i, 0, last_row)) * down[static_cast<std::size_t>(i + blur_margin)];
+            for (int i = 0; i <= 2 * blur_margin; ++i) {
+                c += rows.at(x, std::clamp(y + i - blur_margin, 0, last_row)) * down[static_cast<std::size_t>(i)];
             }
             const double u = picture.width > 1 ? 2.0 * column / (picture.width - 1) - 1.0 : 0.0;
             const double light = 1.0 - scanner.uneven_light * (0.7 * v * v + 0.3 * u * u + 0.4 * v +

@@ -18,21 +18,21 @@ struct TreeRow {
     int number;
     Timber timber;
     const char* species;
-    int age;
     double mean_mm;
     double juvenile;
     double trend_years;
     double lean_azimuth_deg;
     double lean_deg;
+    int age;   ///< Rings from pith to bark.
     bool june; ///< Cored on the second trip, in June 2024, with the ring of 2024 begun; else in October 2023.
 };
 
 struct CoreRow {
     int tree;
     char letter;
+    bool bark_left;
     int rings_to_pith;
     double pith_offset_mm;
-    bool bark_left;
     double tilt_deg;
     double bow_mm;
     double azimuth_deg;
@@ -40,35 +40,35 @@ struct CoreRow {
 };
 
 constexpr TreeRow trees[] = {
-    {1, Timber::Pine, "Pinus sp.", 112, 0.78, 1.2, 28, 0, 0, false},
-    {2, Timber::Pine, "Pinus sp.", 97, 0.92, 1.0, 26, 0, 0, false},
-    {3, Timber::Pine, "Pinus sp.", 149, 0.52, 1.7, 34, 0, 0, false},
-    {4, Timber::Pine, "Pinus sp.", 125, 0.66, 1.3, 30, 110, 8, true},
-    {5, Timber::Pine, "Pinus sp.", 84, 1.02, 0.9, 24, 0, 0, true},
-    {6, Timber::Pine, "Pinus sp.", 160, 0.50, 1.5, 36, 0, 0, true},
-    {7, Timber::Oak, "Quercus sp.", 92, 0.98, 0.5, 30, 0, 0, false},
-    {8, Timber::Oak, "Quercus sp.", 81, 1.12, 0.5, 28, 0, 0, false},
-    {9, Timber::Maple, "Acer sp.", 79, 1.08, 0.5, 26, 0, 0, false},
-    {10, Timber::Maple, "Acer sp.", 86, 1.00, 0.6, 28, 0, 0, false},
+    {1, Timber::Pine, "Pinus sp.", 0.78, 1.2, 28, 0, 0, 112, false},
+    {2, Timber::Pine, "Pinus sp.", 0.92, 1.0, 26, 0, 0, 97, false},
+    {3, Timber::Pine, "Pinus sp.", 0.52, 1.7, 34, 0, 0, 149, false},
+    {4, Timber::Pine, "Pinus sp.", 0.66, 1.3, 30, 110, 8, 125, true},
+    {5, Timber::Pine, "Pinus sp.", 1.02, 0.9, 24, 0, 0, 84, true},
+    {6, Timber::Pine, "Pinus sp.", 0.50, 1.5, 36, 0, 0, 160, true},
+    {7, Timber::Oak, "Quercus sp.", 0.98, 0.5, 30, 0, 0, 92, false},
+    {8, Timber::Oak, "Quercus sp.", 1.12, 0.5, 28, 0, 0, 81, false},
+    {9, Timber::Maple, "Acer sp.", 1.08, 0.5, 26, 0, 0, 79, false},
+    {10, Timber::Maple, "Acer sp.", 1.00, 0.6, 28, 0, 0, 86, false},
 };
 
 constexpr CoreRow cores[] = {
-    {1, 'A', 4, 0.8, true, 0.3, 0.0, 20, ""},
-    {1, 'B', 7, -2.6, false, -0.6, 0.2, 115, ""},
-    {2, 'A', 5, 1.5, true, 0.2, 0.0, 45, ""},
-    {2, 'B', 6, -1.1, true, -0.4, 0.0, 140, "broke in the borer; both halves kept and fit together"},
-    {3, 'A', 5, 2.2, false, 0.5, -0.3, 80, ""},
-    {3, 'B', 8, 3.4, true, 0.0, 0.0, 175, "bark and outer wood crumbled off"},
-    {4, 'A', 6, -1.8, true, -0.8, 0.3, 110, "on the side that the stem leans to"},
-    {4, 'B', 4, 0.6, false, 0.4, 0.0, 200, ""},
-    {5, 'A', 0, 0.2, true, 0.1, 0.0, 60, "pith on the core"},
-    {5, 'B', 7, 5.6, true, 0.9, 0.0, 150, ""},
-    {6, 'A', 6, -2.0, false, -0.3, 0.4, 30, "blue stain in the sapwood; split while drying"},
-    {6, 'B', 14, 8.0, true, 0.6, 0.0, 125, "pith missed"},
-    {7, 'A', 5, 1.6, true, 0.3, 0.0, 70, "surface rubbed with chalk"},
-    {8, 'A', 4, -0.9, false, -0.5, 0.0, 95, ""},
-    {9, 'A', 5, 2.1, true, 0.4, 0.0, 10, ""},
-    {10, 'A', 6, -1.4, true, -0.2, 0.0, 55, ""},
+    {1, 'A', true, 4, 0.8, 0.3, 0.0, 20, ""},
+    {1, 'B', false, 7, -2.6, -0.6, 0.2, 115, ""},
+    {2, 'A', true, 5, 1.5, 0.2, 0.0, 45, ""},
+    {2, 'B', true, 6, -1.1, -0.4, 0.0, 140, "broke in the borer; both halves kept and fit together"},
+    {3, 'A', false, 5, 2.2, 0.5, -0.3, 80, ""},
+    {3, 'B', true, 8, 3.4, 0.0, 0.0, 175, "bark and outer wood crumbled off"},
+    {4, 'A', true, 6, -1.8, -0.8, 0.3, 110, "on the side that the stem leans to"},
+    {4, 'B', false, 4, 0.6, 0.4, 0.0, 200, ""},
+    {5, 'A', true, 0, 0.2, 0.1, 0.0, 60, "pith on the core"},
+    {5, 'B', true, 7, 5.6, 0.9, 0.0, 150, ""},
+    {6, 'A', false, 6, -2.0, -0.3, 0.4, 30, "blue stain in the sapwood; split while drying"},
+    {6, 'B', true, 14, 8.0, 0.6, 0.0, 125, "pith missed"},
+    {7, 'A', true, 5, 1.6, 0.3, 0.0, 70, "surface rubbed with chalk"},
+    {8, 'A', false, 4, -0.9, -0.5, 0.0, 95, ""},
+    {9, 'A', true, 5, 2.1, 0.4, 0.0, 10, ""},
+    {10, 'A', true, 6, -1.4, -0.2, 0.0, 55, ""},
 };
 
 std::string id_of(const TreeRow& tree) {

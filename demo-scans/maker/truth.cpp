@@ -172,8 +172,7 @@ Truth truth_of(const CoreModel& core, int width_px, int height_px) {
         }
         truth.widths.push_back(width);
     };
-    for (std::size_t i = 0; i < found.size(); ++i) {
-        const Crossing& c = found[i];
+    for (const Crossing& c : found) {
         const ImagePoint at = walk.at(c.s);
         if (c.k > complete) {
             truth.bark_edge = at;
