@@ -22,13 +22,13 @@ constexpr double reach_edges = 1.5;    ///< Window of the tracing, in breadths o
 constexpr double latewood_half = 0.5;  ///< Latewood ends where the tone has risen by this share.
 
 constexpr OddsModel odds{
-    .constant = 4.0,
-    .log_fall = 0.8,
-    .log_relative_fall = 2.2,
-    .softness = -4.0,
-    .recovery = 1.0,
-    .support = 2.0,
-    .weaker_side = 1.0,
+    .constant = 1.61,
+    .log_fall = -0.28,
+    .log_relative_fall = 2.54,
+    .softness = -1.98,
+    .recovery = 0.88,
+    .support = 2.00,
+    .weaker_side = 0.71,
 };
 
 /// Breadth of the dark wood inward of a fall: up to where half of the way back to the next earlywood is done.
