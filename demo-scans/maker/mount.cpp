@@ -49,11 +49,9 @@ Colour groove(const Board& board, const Board::Place& at, const Board::Groove& g
 } // namespace
 
 Board::Place Board::place(ImagePoint at) const {
-    const double c = std::cos(radians(tilt_deg));
-    const double s = std::sin(radians(tilt_deg));
     const double dx = (at.x - middle.x) / px_per_mm;
     const double dy = (at.y - middle.y) / px_per_mm;
-    return {c * dx + s * dy, c * dy - s * dx};
+    return {cosine * dx + sine * dy, cosine * dy - sine * dx};
 }
 
 Colour Board::colour(ImagePoint at) const {

@@ -14,6 +14,8 @@ struct Board {
     double px_per_mm = 1.0;
     ImagePoint middle;
     double tilt_deg = 0.0;
+    double cosine = 1.0; ///< Of the tilt.
+    double sine = 0.0;
     double half_width_mm = 5.0;
     double half_length_mm = 60.0;
     struct Groove {

@@ -85,6 +85,8 @@ Sheet lay_out(const std::vector<Scene>& scenes) {
     board.seed = mix(first.seed, 91);
     board.px_per_mm = sheet.px_per_mm;
     board.tilt_deg = first.tilt_deg;
+    board.cosine = std::cos(radians(first.tilt_deg));
+    board.sine = std::sin(radians(first.tilt_deg));
     board.glue = first.disturbances.glue;
     board.half_width_mm = 0.5 * std::max(first.mount.width_mm, breadth + 2.4 * (count + 1.0)) + 0.5 * bow;
     board.half_length_mm = 0.5 * length + 60.0; // longer than the picture
@@ -95,8 +97,6 @@ Sheet lay_out(const std::vector<Scene>& scenes) {
     sheet.height = board_rows + (first.mount.ruler ? static_cast<int>(ruler_mm * sheet.px_per_mm) : 0);
     sheet.ruler_top = board_rows;
     board.middle = {0.5 * (sheet.width - 1) + 0.31, 0.5 * (board_rows - 1) + 0.17};
-    const double c = std::cos(radians(first.tilt_deg));
-    const double s = std::sin(radians(first.tilt_deg));
     for (std::size_t i = 0; i < sheet.cores.size(); ++i) {
         CoreModel& core = sheet.cores[i];
         core.scene.tilt_deg = first.tilt_deg;
@@ -104,7 +104,7 @@ Sheet lay_out(const std::vector<Scene>& scenes) {
         Random random(core.scene.seed, 92);
         const double slack = random.uniform(0.02, 0.16);
         const double off = q + random.uniform(-0.5, 0.5) * slack;
-        core.place(board.middle + ImagePoint{-s * off, c * off} * sheet.px_per_mm);
+        core.place(board.middle + ImagePoint{-board.sine * off, board.cosine * off} * sheet.px_per_mm);
         board.grooves.push_back({q, 0.5 * core.scene.core_width_mm + slack + 0.06 + std::abs(core.scene.bow_mm)});
     }
     sheet.scratches = first.disturbances.scratches * (first.texture > 0.0 ? 1.0 : 0.0);

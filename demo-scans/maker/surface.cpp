@@ -15,8 +15,8 @@ struct Marks {
 
     [[nodiscard]] double mm(double value) const { return value * sheet.px_per_mm; }
     [[nodiscard]] ImagePoint on_board(double p, double q) const {
-        const double c = std::cos(radians(sheet.board.tilt_deg));
-        const double s = std::sin(radians(sheet.board.tilt_deg));
+        const double c = sheet.board.cosine;
+        const double s = sheet.board.sine;
         return sheet.board.middle + ImagePoint{c * p - s * q, s * p + c * q} * sheet.px_per_mm;
     }
     [[nodiscard]] double half_length() const { return 0.5 * sheet.width / sheet.px_per_mm; }

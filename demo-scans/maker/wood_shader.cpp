@@ -14,6 +14,8 @@ namespace {
 constexpr double edge_mm = 0.013;
 // A pixel is looked at in eight places, no two in one row or column.
 constexpr int looks = 8;
+// So far beside the centre line's edge there is nothing of the core, even of a piece that lies askew.
+constexpr double clear_of_core_mm = 2.5;
 constexpr double look_x[looks] = {-0.4375, -0.3125, -0.1875, -0.0625, 0.0625, 0.1875, 0.3125, 0.4375};
 constexpr double look_y[looks] = {-0.0625, 0.3125, -0.3125, 0.1875, -0.1875, 0.4375, -0.4375, 0.0625};
 
@@ -92,6 +94,11 @@ Colour WoodShader::rings_at(const Place& place) const {
 }
 
 Seen WoodShader::at(ImagePoint p) {
+    if (std::abs(core_.frame.to_strip(p).b) > 0.5 * core_.scene.core_width_mm + clear_of_core_mm) {
+        Seen beside;
+        beside.beside_mm = clear_of_core_mm;
+        return beside;
+    }
     const Place place = locate(p);
     const CorePoint core = place.wood.core;
     const Scene& scene = core_.scene;
