@@ -1,0 +1,119 @@
+#include "tests/house/dependency_table.h"
+
+#include <algorithm>
+#include <regex>
+#include <set>
+#include <string_view>
+#include <vector>
+
+namespace pithward::house {
+
+namespace {
+
+enum class Library { Standard, System, Expected, Eigen, Log, Json, Csv, CommandLine, OpenCv, Vips, Qt, Plot };
+
+struct LibraryHeaders {
+    Library library;
+    const char* name;
+    std::regex headers;
+};
+
+/// Which library an include belongs to. OpenCV's other modules are in no row, so nobody may use them.
+const std::vector<LibraryHeaders>& libraries() {
+    static const std::vector<LibraryHeaders> all{
+        {Library::Standard, "the standard library", std::regex("[a-z_0-9]+")},
+        {Library::System, "the system's headers", std::regex("(unistd|fcntl)\\.h|sys/[a-z]+\\.h")},
+        {Library::Expected, "libexpected", std::regex("tl/expected\\.hpp")},
+        {Library::Eigen, "Eigen", std::regex("Eigen/.*")},
+        {Library::Log, "spdlog", std::regex("spdlog/.*")},
+        {Library::Json, "nlohmann-json", std::regex("nlohmann/.*")},
+        {Library::Csv, "libcsv", std::regex("csv\\.h")},
+        {Library::CommandLine, "CLI11", std::regex("CLI/.*")},
+        {Library::OpenCv, "OpenCV's core and imgproc", std::regex("opencv2/(core|imgproc)([./].*)?")},
+        {Library::Vips, "libvips", std::regex("vips/.*")},
+        {Library::Qt, "Qt", std::regex("Q(t)?[A-Z].*")},
+        {Library::Plot, "QCustomPlot", std::regex("qcustomplot\\.h")},
+    };
+    return all;
+}
+
+struct Row {
+    std::string folder;
+    std::vector<std::string> ours; ///< Folders of ours that it may use beside itself.
+    std::set<Library> outside;     ///< Libraries that it may use beside the standard one and libexpected.
+};
+
+/// What each folder may use. The row of the deepest folder that holds a file counts.
+const std::vector<Row>& table() {
+    using enum Library;
+    static const std::vector<Row> rows{
+        {"libcore/specimen", {}, {Eigen}},
+        {"libcore/measure", {"libcore/specimen"}, {Eigen, Log}},
+        {"libcore/pith", {"libcore/specimen"}, {Eigen, Log}},
+        {"libcore/dating", {"libcore/specimen"}, {Eigen, Log}},
+        {"libcore/edit", {"libcore/specimen"}, {Json, Log}},
+        {"libcore/review", {"libcore/specimen", "libcore/edit"}, {Log}},
+        // measure: a reading's JSON tells where on the path each boundary lies.
+        {"libcore/formats", {"libcore/specimen", "libcore/measure"}, {Json, Csv, Log, System}},
+        {"libcore/record", {"libcore/specimen", "libcore/edit", "libcore/review"}, {Qt, Log}},
+        {"libimaging/scan", {"libcore/specimen"}, {OpenCv, Vips, Log}},
+        {"libimaging/calibrate", {"libcore/specimen", "libimaging/scan"}, {OpenCv, Eigen, Log}},
+        {"libimaging/strip", {"libcore/specimen", "libimaging/scan"}, {OpenCv, Eigen, Log}},
+        {"libimaging/boundary", {"libcore/specimen", "libimaging/scan", "libimaging/strip"}, {OpenCv, Eigen, Log}},
+        {"app", {"libcore", "libimaging", "app"}, {CommandLine, Log}},
+        // The commands need no display; what they draw, report/ draws for them.
+        {"app/batch", {"libcore", "libimaging", "app/report"}, {CommandLine, Log}},
+        {"app/bench", {"libcore", "libimaging", "app/report"}, {Qt, Plot}},
+        // Pictures show the same marks as the window.
+        {"app/report", {"libcore", "libimaging", "app/bench"}, {Qt}},
+        // The maker knows nothing of what is to read its scans.
+        {"demo-scans/maker", {"libcore"}, {CommandLine, Json, Vips}},
+    };
+    return rows;
+}
+
+bool within(std::string_view file, std::string_view folder) {
+    return file.size() > folder.size() && file.starts_with(folder) && file[folder.size()] == '/';
+}
+
+const Row* row_of(const std::string& file) {
+    const Row* deepest = nullptr;
+    for (const Row& row : table()) {
+        if (within(file, row.folder) && (!deepest || row.folder.size() > deepest->folder.size())) {
+            deepest = &row;
+        }
+    }
+    return deepest;
+}
+
+std::optional<std::string> objection_to_ours(const Row& row, const std::string& name) {
+    if (!std::filesystem::is_regular_file(top() / name)) {
+        return "no such file, written from the top folder";
+    }
+    const bool allowed = within(name, row.folder) ||
+                         std::ranges::any_of(row.ours, [&](const std::string& folder) { return within(name, folder); });
+    return allowed ? std::nullopt : std::optional(row.folder + " may not use it");
+}
+
+std::optional<std::string> objection_to_outside(const Row& row, const std::string& name) {
+    const auto library = std::ranges::find_if(
+        libraries(), [&](const LibraryHeaders& known) { return std::regex_match(name, known.headers); });
+    if (library == libraries().end()) {
+        return "of no library that the project uses";
+    }
+    const bool allowed = library->library == Library::Standard || library->library == Library::Expected ||
+                         row.outside.contains(library->library);
+    return allowed ? std::nullopt : std::optional(row.folder + " may not use " + library->name);
+}
+
+} // namespace
+
+std::optional<std::string> objection(const std::string& file, const Include& include) {
+    const Row* row = row_of(file);
+    if (!row) {
+        return "its folder has no row in the table of dependencies";
+    }
+    return include.quoted ? objection_to_ours(*row, include.name) : objection_to_outside(*row, include.name);
+}
+
+} // namespace pithward::house
