@@ -27,10 +27,16 @@ LegLine::LegLine(const Leg& leg, const Calibration& calibration)
     }
 }
 
-double LegLine::along(ImagePoint at) const {
+double LegLine::direction(ImagePoint at) const {
+    const std::size_t i = foot(at).segment;
+    const WoodVector step = points_[i + 1] - points_[i];
+    return std::atan2(step.y, step.x);
+}
+
+LegLine::Foot LegLine::foot(ImagePoint at) const {
     const WoodVector here = on_wood(at, calibration_);
     double nearest = std::numeric_limits<double>::infinity();
-    double place = 0.0;
+    Foot place;
     for (std::size_t i = 0; i + 1 < points_.size(); ++i) {
         const WoodVector step = points_[i + 1] - points_[i];
         const WoodVector away = here - points_[i];
@@ -41,7 +47,7 @@ double LegLine::along(ImagePoint at) const {
         const double distance = std::hypot(away.x - share * step.x, away.y - share * step.y);
         if (distance < nearest) {
             nearest = distance;
-            place = s_[i] + share * length;
+            place = {s_[i] + share * length, i};
         }
     }
     return place;

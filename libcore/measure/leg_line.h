@@ -3,6 +3,7 @@
 #include "libcore/specimen/calibration.h"
 #include "libcore/specimen/path.h"
 
+#include <cstddef>
 #include <vector>
 
 namespace pithward {
@@ -27,9 +28,17 @@ public:
 
     [[nodiscard]] double length_mm() const { return s_.back(); }
     /// Distance along the leg to the foot of a place; beyond either end the leg goes on straight.
-    [[nodiscard]] double along(ImagePoint at) const;
+    [[nodiscard]] double along(ImagePoint at) const { return foot(at).s_mm; }
+    /// Direction of the leg on the wood at the foot of a place, radians.
+    [[nodiscard]] double direction(ImagePoint at) const;
 
 private:
+    struct Foot {
+        double s_mm = 0.0;
+        std::size_t segment = 0;
+    };
+    [[nodiscard]] Foot foot(ImagePoint at) const;
+
     Calibration calibration_;
     std::vector<WoodVector> points_;
     std::vector<double> s_;

@@ -65,12 +65,12 @@ public:
     [[nodiscard]] BreakEffect between(double outer_mm, double inner_mm) const {
         BreakEffect effect;
         for (const Stretch& stretch : stretches_) {
-            const double overlap = std::min(inner_mm, stretch.to) - std::max(outer_mm, stretch.from);
-            if (overlap <= 0.0) {
+            // A break of no length, between pieces pushed together, touches its ring too.
+            if (stretch.from >= inner_mm || stretch.to <= outer_mm) {
                 continue;
             }
             if (stretch.what->kind == Break::Kind::Crack) {
-                effect.crack_mm += overlap;
+                effect.crack_mm += std::min(inner_mm, stretch.to) - std::max(outer_mm, stretch.from);
                 continue;
             }
             effect.lost_wood = true;
@@ -147,6 +147,27 @@ private:
         }
     }
 
+    [[nodiscard]] RingEdges edges_of(const Boundary& from, const Boundary& to, double along_path_mm) const {
+        const Calibration& from_scale = places_.calibration(from.leg);
+        const Calibration& to_scale = places_.calibration(to.leg);
+        RingEdges edges;
+        edges.outer = on_wood(from.at, from_scale);
+        edges.inner = on_wood(to.at, to_scale);
+        edges.outer_tangent = direction_on_wood(from.tangent, from_scale);
+        edges.inner_tangent = direction_on_wood(to.tangent, to_scale);
+        if (from.leg != to.leg) {
+            // A ring that goes over a break: its edges have only the path in common, so each is turned by its leg.
+            edges.outer = {0.0, 0.0};
+            edges.inner = {along_path_mm, 0.0};
+            edges.outer_tangent -= places_.direction(from.leg, from.at);
+            edges.inner_tangent -= places_.direction(to.leg, to.at);
+        }
+        edges.along_path_mm = along_path_mm;
+        edges.outer_sd_mm = from.sd.value();
+        edges.inner_sd_mm = to.sd.value();
+        return edges;
+    }
+
     void add_ring(const Node& outer, const Node& inner) {
         const BreakEffect effect = breaks_.between(outer.s_mm, inner.s_mm);
         if (effect.floats) {
@@ -162,16 +183,7 @@ private:
         }
         const Boundary& from = *outer.entered;
         const Boundary& to = *inner.left;
-        const Calibration& from_scale = places_.calibration(from.leg);
-        const Calibration& to_scale = places_.calibration(to.leg);
-        RingEdges edges;
-        edges.outer = on_wood(from.at, from_scale);
-        edges.inner = on_wood(to.at, to_scale);
-        edges.outer_tangent = direction_on_wood(from.tangent, from_scale);
-        edges.inner_tangent = direction_on_wood(to.tangent, to_scale);
-        edges.along_path_mm = std::max(0.0, inner.s_mm - outer.s_mm - effect.crack_mm);
-        edges.outer_sd_mm = from.sd.value();
-        edges.inner_sd_mm = to.sd.value();
+        const RingEdges edges = edges_of(from, to, std::max(0.0, inner.s_mm - outer.s_mm - effect.crack_mm));
         const RingWidth width = ring_width(edges);
         Ring ring;
         ring.width = Millimetres(width.width_mm);

@@ -17,6 +17,8 @@ public:
 
     /// Distance along the whole path, mm.
     [[nodiscard]] double along(std::size_t leg, ImagePoint at) const;
+    /// Direction of a leg on the wood at the foot of a place, radians.
+    [[nodiscard]] double direction(std::size_t leg, ImagePoint at) const { return lines_[leg].direction(at); }
     [[nodiscard]] const Calibration& calibration(std::size_t leg) const { return calibrations_[leg]; }
 
 private:
