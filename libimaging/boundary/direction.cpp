@@ -20,7 +20,7 @@ constexpr double sureness = 0.5; ///< Log odds for each change that agrees.
 } // namespace
 
 double polarity_log_odds(const FlatStrip& strip) {
-    const std::vector<float> tone = profile(strip, strip.tone, 0, strip.lanes() - 1);
+    const std::vector<float> tone = profile(strip, strip.signal, 0, strip.lanes() - 1);
     const cv::Mat1f soft = smooth(cv::Mat1f(tone, true).reshape(1, 1), 0.0, std::max(1.0, soft_mm / strip.px_mm));
     const int first = std::max(1, static_cast<int>(strip.column(0.0)));
     const int last = std::min(soft.cols - 1, static_cast<int>(strip.column(strip.path_mm)));

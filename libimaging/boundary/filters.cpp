@@ -44,6 +44,11 @@ cv::Mat1f smooth(const cv::Mat1f& values, double sigma_lane, double sigma_s) {
     return out;
 }
 
+std::vector<float> smooth(const std::vector<float>& values, double sigma) {
+    const cv::Mat1f soft = smooth(cv::Mat1f(values, true).reshape(1, 1), 0.0, sigma);
+    return {soft.begin(), soft.end()};
+}
+
 cv::Mat1f masked_smooth(const cv::Mat1f& values, const cv::Mat1f& weights, double sigma_lane, double sigma_s) {
     const cv::Mat1f sum = smooth(values.mul(weights), sigma_lane, sigma_s);
     const cv::Mat1f mass = smooth(weights, sigma_lane, sigma_s);

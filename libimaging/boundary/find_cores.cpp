@@ -2,6 +2,7 @@
 
 #include "libimaging/boundary/direction.h"
 #include "libimaging/boundary/flat_strip.h"
+#include "libimaging/boundary/wood/wood_model.h"
 #include "libimaging/strip/core_finder.h"
 #include "libimaging/strip/lanes.h"
 #include "libimaging/strip/strip_geometry.h"
@@ -25,7 +26,10 @@ Outcome<FoundCore> directed(const ScanFile& scan, const Calibration& calibration
     if (!lanes) {
         return tl::unexpected(lanes.error());
     }
-    const boundary::Direction direction = boundary::direction_of(boundary::flat_strip(*lanes, geometry.length_mm()));
+    const boundary::Relief relief = boundary::relief_of(*lanes);
+    const boundary::WoodModel& model = boundary::wood_model(WoodType::Conifer);
+    const boundary::Direction direction = boundary::direction_of(
+        boundary::flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm()));
     FoundCore core;
     core.path = outline.path;
     core.width_mm = outline.width_mm;

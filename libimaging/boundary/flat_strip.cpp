@@ -13,16 +13,15 @@ namespace {
 constexpr double agree_mm = 2.5;  ///< Lanes are compared over windows of about this standard deviation.
 constexpr double middle_mm = 0.7; ///< Half breadth of the lanes that others are compared with.
 constexpr double coarse_mm = 0.04;
-constexpr float strange = 0.30F;     ///< Correlation at which a lane is not this core's wood ...
-constexpr float familiar = 0.60F;    ///< ... and at which it surely is.
 constexpr double near_path_mm = 1.5; ///< Lanes further from the path than this count for less in a profile.
 
 /// How surely each lane belongs to the core: its correlation with the middle lanes, over a sliding window.
-cv::Mat1f lane_weights(const cv::Mat1f& level, const cv::Mat1f& solid, const Lanes& lanes) {
+cv::Mat1f lane_weights(const cv::Mat1f& traced, const cv::Mat1f& solid, const Lanes& lanes, const Signal& signal) {
     const int step = std::max(1, static_cast<int>(std::lround(coarse_mm / lanes.px_mm)));
     const double px_mm = lanes.px_mm * step;
     const cv::Mat1f short_solid = shorten(solid, step);
-    const cv::Mat1f soft = masked_smooth(shorten(level, step), short_solid, 0.0, 0.05 / px_mm);
+    const cv::Mat1f soft = masked_smooth(shorten(traced, step), short_solid, signal.alike_across_mm / lanes.lane_mm,
+                                         signal.alike_along_mm / px_mm);
     const int half = std::min(lanes.centre(), std::max(1, static_cast<int>(middle_mm / lanes.lane_mm)));
     cv::Mat1f middle;
     cv::reduce(soft.rowRange(lanes.centre() - half, lanes.centre() + half + 1), middle, 0, cv::REDUCE_AVG);
@@ -36,7 +35,8 @@ cv::Mat1f lane_weights(const cv::Mat1f& level, const cv::Mat1f& solid, const Lan
         for (int c = 0; c < soft.cols; ++c) {
             const float r = both(0, c) / std::sqrt(mine(0, c) * power(0, c) + 1e-9F);
             // The path itself is taken to run through wood: a path with none is refused elsewhere.
-            weight(row, c) = inner ? 1.0F : std::clamp((r - strange) / (familiar - strange), 0.0F, 1.0F);
+            weight(row, c) =
+                inner ? 1.0F : std::clamp((r - signal.strange) / (signal.familiar - signal.strange), 0.0F, 1.0F);
         }
     }
     return lengthen(weight, step, lanes.columns()).mul(solid);
@@ -44,19 +44,19 @@ cv::Mat1f lane_weights(const cv::Mat1f& level, const cv::Mat1f& solid, const Lan
 
 } // namespace
 
-FlatStrip flat_strip(const Lanes& lanes, double path_mm, const Work& work) {
-    const Relief relief = relief_of(lanes);
-    work.report(0.3);
+FlatStrip flat_strip(const Lanes& lanes, const Relief& relief, const Signal& signal, double path_mm, const Work& work) {
     FlatStrip strip;
     strip.start_mm = lanes.start_mm;
     strip.px_mm = lanes.px_mm;
     strip.lane_mm = lanes.lane_mm;
     strip.path_mm = path_mm;
-    strip.flow_mm = ring_flow(relief, lanes);
-    work.report(0.8);
+    strip.flow_mm = ring_flow(signal.traced, relief.solid, lanes, signal.plan);
+    work.report(0.6);
     strip.tone = flatten(relief.tone, strip.flow_mm, lanes.px_mm);
-    strip.level = flatten(relief.level, strip.flow_mm, lanes.px_mm);
-    strip.weight = lane_weights(strip.level, flatten(relief.solid, strip.flow_mm, lanes.px_mm), lanes);
+    const bool same = signal.read.data == relief.tone.data;
+    strip.signal = same ? strip.tone : flatten(signal.read, strip.flow_mm, lanes.px_mm);
+    strip.weight = lane_weights(flatten(signal.traced, strip.flow_mm, lanes.px_mm),
+                                flatten(relief.solid, strip.flow_mm, lanes.px_mm), lanes, signal);
     work.report(1.0);
     return strip;
 }

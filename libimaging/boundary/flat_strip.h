@@ -1,6 +1,7 @@
 #pragma once
 
 #include "libcore/specimen/work.h"
+#include "libimaging/boundary/flow.h"
 #include "libimaging/boundary/relief.h"
 #include "libimaging/strip/lanes.h"
 
@@ -13,7 +14,7 @@ namespace pithward::boundary {
 /// A strip with its rings made straight, ready to be searched. Rows are lanes, columns places on the path.
 struct FlatStrip {
     cv::Mat1f tone;    ///< Flattened logarithm of brightness.
-    cv::Mat1f level;   ///< Flattened relief (Relief::level).
+    cv::Mat1f signal;  ///< Flattened values in which the wood's boundaries fall steeply toward the pith.
     cv::Mat1f weight;  ///< 0 to 1: how surely the cell is wood of this core.
     cv::Mat1f flow_mm; ///< Ring flow (flow.h).
     double start_mm = 0.0;
@@ -29,8 +30,20 @@ struct FlatStrip {
     [[nodiscard]] double u(double lane) const { return (lane - centre()) * lane_mm; }
 };
 
-/// Relief, flow and weights of a strip, in one.
-[[nodiscard]] FlatStrip flat_strip(const Lanes& lanes, double path_mm, const Work& work = {});
+/// What a kind of wood is traced by.
+struct Signal {
+    cv::Mat1f traced; ///< What the flow of the rings is sought in, one value a cell of the lanes.
+    cv::Mat1f read;   ///< What is searched for boundaries: it falls steeply toward the pith at each of them.
+    FlowPlan plan;
+    double alike_across_mm = 0.0; ///< Smoothing before lanes are compared ...
+    double alike_along_mm = 0.05; ///< ... across and along the path.
+    float strange = 0.30F;        ///< Correlation at which a lane is not this core's wood ...
+    float familiar = 0.60F;       ///< ... and at which it surely is.
+};
+
+/// Flow and weights of a strip, in one.
+[[nodiscard]] FlatStrip flat_strip(const Lanes& lanes, const Relief& relief, const Signal& signal, double path_mm,
+                                   const Work& work = {});
 
 /// Weighted mean across lanes `first` to `last` (inclusive) without outliers, one value a column: cells further than
 /// three scaled median deviations from the column's median are left out. Columns without wood get the value of the

@@ -3,34 +3,47 @@
 #include "libimaging/boundary/filters.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace pithward::boundary {
 
 namespace {
 
-/// One round of the search, in mm: smoothing of the features, and the window over which a slope is one slope.
-struct Round {
-    double feature;
-    double window_s;
-    double window_u;
-};
-
-/// Broad to fine. The last rounds follow waves of the size of a ring.
-constexpr std::array rounds{
-    Round{0.50, 2.0, 0.5}, Round{0.35, 2.0, 0.5}, Round{0.25, 2.0, 0.5}, Round{0.18, 1.2, 0.5},
-    Round{0.12, 1.2, 0.4}, Round{0.10, 0.8, 0.3}, Round{0.08, 0.6, 0.3}, Round{0.08, 0.6, 0.3},
-};
-constexpr double coarse_mm = 0.04;
 constexpr float greatest_turn = 0.5F; ///< A round may change the slope by this much.
-constexpr double sureness = 0.05;     ///< Share of the usual gradient energy under which a slope is taken as unchanged.
+constexpr float faint = 0.8F;         ///< Lines under this many standard deviations are left out.
+constexpr double surround = 3.0;      ///< A line is told from its surroundings at this multiple of its breadth.
+
+/// Thin dark lines, the stronger the higher; 0 elsewhere.
+cv::Mat1f dark_lines(const cv::Mat1f& values, const cv::Mat1f& solid, double sigma_lane, double sigma_s, int centre) {
+    const cv::Mat1f fine = masked_smooth(values, solid, sigma_lane, sigma_s);
+    const cv::Mat1f broad = masked_smooth(values, solid, sigma_lane, surround * sigma_s);
+    cv::Mat1f line = (broad - fine).mul(solid);
+    const int half = std::min(15, centre);
+    cv::Scalar mean;
+    cv::Scalar deviation;
+    cv::meanStdDev(line.rowRange(centre - half, centre + half + 1), mean, deviation);
+    line = line / std::max(deviation[0], 1e-9);
+    for (float& value : line) {
+        const float strength = std::clamp(value - faint, 0.0F, 4.0F);
+        value = strength * std::sqrt(strength);
+    }
+    return line;
+}
+
+/// The values whose slopes a round looks at.
+cv::Mat1f features(const cv::Mat1f& values, const cv::Mat1f& solid, const FlowRound& round, FlowFeature feature,
+                   double px_mm, double lane_mm, int centre) {
+    const double sigma = round.feature / px_mm;
+    if (feature == FlowFeature::Edges) {
+        return masked_smooth(values, solid, round.across / lane_mm, sigma);
+    }
+    return smooth(dark_lines(values, solid, round.across / lane_mm, sigma, centre), 0.1 / lane_mm, sigma);
+}
 
 /// Change of slope between lane k and k + 1, from one round.
-cv::Mat1f slope_change(const cv::Mat1f& level, const cv::Mat1f& solid, const Round& round, double px_mm, double lane_mm,
-                       int centre) {
-    const double sigma = round.feature / px_mm;
-    const cv::Mat1f soft = masked_smooth(level, solid, 0.0, sigma);
+cv::Mat1f slope_change(const cv::Mat1f& level, const cv::Mat1f& solid, const FlowRound& round, const FlowPlan& plan,
+                       double px_mm, double lane_mm, int centre) {
+    const cv::Mat1f soft = features(level, solid, round, plan.feature, px_mm, lane_mm, centre);
     const int pairs = level.rows - 1;
     cv::Mat1f energy(pairs, level.cols);
     cv::Mat1f product(pairs, level.cols);
@@ -51,7 +64,7 @@ cv::Mat1f slope_change(const cv::Mat1f& level, const cv::Mat1f& solid, const Rou
     product = smooth(product, round.window_u / lane_mm, round.window_s / px_mm);
     const int half = std::min({8, centre, pairs - centre});
     const double usual = cv::mean(energy.rowRange(centre - half, centre + half))[0];
-    cv::Mat1f change = -product / (energy + static_cast<float>(sureness * usual + 1e-12));
+    cv::Mat1f change = -product / (energy + static_cast<float>(plan.sureness * usual + 1e-12));
     return cv::max(cv::min(change, greatest_turn), -greatest_turn);
 }
 
@@ -73,15 +86,15 @@ void add_slopes(const cv::Mat1f& change, float lane_mm, int centre, cv::Mat1f& f
 
 } // namespace
 
-cv::Mat1f ring_flow(const Relief& relief, const Lanes& lanes) {
-    const int step = std::max(1, static_cast<int>(std::lround(coarse_mm / lanes.px_mm)));
+cv::Mat1f ring_flow(const cv::Mat1f& values, const cv::Mat1f& solid, const Lanes& lanes, const FlowPlan& plan) {
+    const int step = std::max(1, static_cast<int>(std::lround(plan.step_mm / lanes.px_mm)));
     const double px_mm = lanes.px_mm * step;
-    const cv::Mat1f level = shorten(relief.level, step);
-    const cv::Mat1f solid = shorten(relief.solid, step);
-    cv::Mat1f flow = cv::Mat1f::zeros(level.size());
-    for (const Round& round : rounds) {
-        const cv::Mat1f change = slope_change(flatten(level, flow, px_mm), flatten(solid, flow, px_mm), round, px_mm,
-                                              lanes.lane_mm, lanes.centre());
+    const cv::Mat1f short_values = shorten(values, step);
+    const cv::Mat1f short_solid = shorten(solid, step);
+    cv::Mat1f flow = cv::Mat1f::zeros(short_values.size());
+    for (const FlowRound& round : plan.rounds) {
+        const cv::Mat1f change = slope_change(flatten(short_values, flow, px_mm), flatten(short_solid, flow, px_mm),
+                                              round, plan, px_mm, lanes.lane_mm, lanes.centre());
         add_slopes(change, static_cast<float>(lanes.lane_mm), lanes.centre(), flow);
     }
     return lengthen(flow, step, lanes.columns());

@@ -14,6 +14,8 @@ struct Signs {
     double relative_fall = 0.0; ///< `fall` against the usual fall of the strong marks nearby.
     double edge_mm = 0.0;       ///< Breadth of the change: fall over steepest gradient.
     double relative_edge = 0.0; ///< `edge_mm` against the usual one of the strong marks.
+    double before = 0.0;        ///< Mean level just before the change, against the local mean, in usual falls ...
+    double after = 0.0;         ///< ... and just after it.
     double recovery = 0.0;      ///< Rise of tone further inward, up to the next mark, against `fall`.
     double support = 0.0;       ///< Share of the core's breadth on which the change is seen.
     double support_left = 0.0;  ///< The same on the side of negative u ...

@@ -33,12 +33,6 @@ struct Chosen {
     std::vector<double> s_mm; ///< Breaks taken off.
 };
 
-const WoodModel& model_for(std::optional<WoodType> wood) {
-    const auto models = wood_models();
-    const auto found = std::ranges::find_if(models, [&](const WoodModel& m) { return wood && m.type == *wood; });
-    return found == models.end() ? models.front() : *found;
-}
-
 /// The outermost complete ring ends at the wood's edge: a mark of its own, since no earlywood lies outside it.
 Mark edge_mark(const OuterEnd& outer) {
     Mark mark;
@@ -184,8 +178,9 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
         return tl::unexpected(no_wood(scan.header().file, "there is no wood under the path"));
     }
     const Work flattening{work.stop, [&](double done) { work.report(0.6 + 0.3 * done); }};
-    const FlatStrip strip = flat_strip(*lanes, geometry.length_mm(), flattening);
-    const WoodModel& model = model_for(request.wood);
+    const Relief relief = relief_of(*lanes);
+    const WoodModel& model = wood_model(request.wood.value_or(WoodType::Conifer));
+    const FlatStrip strip = flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm(), flattening);
     const std::vector<Mark> marks = model.marks(strip);
     const OuterEnd outer = outer_end(*lanes, strip, marks);
     const double first = outer.edge_seen ? outer.column : strip.column(0.0);

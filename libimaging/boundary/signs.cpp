@@ -1,5 +1,7 @@
 #include "libimaging/boundary/signs.h"
 
+#include "libimaging/boundary/filters.h"
+
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -19,6 +21,17 @@ double median_of(std::vector<double> values) {
     const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
     std::nth_element(values.begin(), middle, values.end());
     return *middle;
+}
+
+double mean_between(const std::vector<float>& profile, double from, double to) {
+    const auto last = static_cast<double>(profile.size() - 1);
+    const auto first = static_cast<std::size_t>(std::clamp(std::round(from), 0.0, last));
+    const auto end = static_cast<std::size_t>(std::clamp(std::round(to), 0.0, last));
+    double sum = 0.0;
+    for (std::size_t c = first; c <= end; ++c) {
+        sum += static_cast<double>(profile[c]);
+    }
+    return end >= first ? sum / static_cast<double>(end - first + 1) : 0.0;
 }
 
 } // namespace
@@ -41,6 +54,21 @@ void compare_with_neighbours(std::vector<Mark>& marks, double px_mm) {
         }
         mark.signs.relative_fall = mark.signs.fall / std::max(median_of(falls), 1e-6);
         mark.signs.relative_edge = mark.signs.edge_mm / std::max(median_of(edges), 1e-6);
+    }
+}
+
+void set_levels(std::vector<Mark>& marks, const std::vector<float>& profile, double window_mm, double px_mm) {
+    constexpr double local_mm = 2.5;
+    const std::vector<float> local = smooth(profile, local_mm / px_mm);
+    const double window = window_mm / px_mm;
+    for (Mark& mark : marks) {
+        const double half = 0.5 * mark.signs.edge_mm / px_mm;
+        const auto c =
+            static_cast<std::size_t>(std::clamp(std::round(mark.column), 0.0, static_cast<double>(profile.size() - 1)));
+        const double usual = std::max(mark.signs.fall / std::max(mark.signs.relative_fall, 1e-3), 1e-6);
+        const auto level = static_cast<double>(local[c]);
+        mark.signs.before = (mean_between(profile, mark.column - half - window, mark.column - half) - level) / usual;
+        mark.signs.after = (mean_between(profile, mark.column + half, mark.column + half + window) - level) / usual;
     }
 }
 

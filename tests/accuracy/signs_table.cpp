@@ -1,5 +1,5 @@
-// Prints the signs of every mark of a folder of rendered scans with what the truth says of it: the input of fit_odds.py.
-// Usage: signs_table FOLDER (cases.json and truth files as demo-scans/maker writes them)
+// Prints the signs of every mark of a folder of rendered scans with what the truth says of it: the input of
+// fit_odds.py. Usage: signs_table FOLDER (cases.json and truth files as demo-scans/maker writes them)
 
 #include "libcore/measure/leg_line.h"
 #include "libimaging/boundary/flat_strip.h"
@@ -10,20 +10,22 @@
 #include "libimaging/strip/lanes.h"
 #include "libimaging/strip/strip_geometry.h"
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
 #include <fstream>
 #include <string>
 
-#include <nlohmann/json.hpp>
-
 namespace {
 
 using namespace pithward;
 using nlohmann::json;
 
-json read_json(const std::string& file) { return json::parse(std::ifstream(file)); }
+json read_json(const std::string& file) {
+    return json::parse(std::ifstream(file));
+}
 
 std::vector<ImagePoint> points_of(const json& list) {
     std::vector<ImagePoint> points;
@@ -60,13 +62,11 @@ void print_case(const std::string& folder, const json& entry) {
         return;
     }
     const auto wood = wood_type_from(entry["wood_type"].get<std::string>());
-    const auto models = boundary::wood_models();
-    const auto model = std::ranges::find_if(models, [&](const auto& m) { return m.type == wood; });
-    if (model == models.end()) {
-        return;
-    }
-    const boundary::FlatStrip strip = boundary::flat_strip(*lanes, geometry.length_mm());
-    const auto marks = model->marks(strip);
+    const boundary::WoodModel& model = boundary::wood_model(wood.value_or(WoodType::Conifer));
+    const boundary::Relief relief = boundary::relief_of(*lanes);
+    const boundary::FlatStrip strip =
+        boundary::flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm());
+    const auto marks = model.marks(strip);
     const auto outer = boundary::outer_end(*lanes, strip, marks);
     const json truth = read_json(folder + "/" + entry["truth"].get<std::string>());
     const LegLine line(Leg{"", path, {}}, *calibration);

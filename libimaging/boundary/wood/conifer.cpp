@@ -15,20 +15,39 @@ namespace pithward::boundary {
 
 namespace {
 
+constexpr double level_mm = 0.12;      ///< The levels before and after a change are taken over this length.
 constexpr double least_fall = 0.015;   ///< Falls of tone under this are not looked at.
 constexpr double finest_mm = 0.02;     ///< Smoothing of the profile ...
 constexpr double finest_columns = 1.2; ///< ... but at least this.
 constexpr double reach_edges = 1.5;    ///< Window of the tracing, in breadths of the change.
 constexpr double latewood_half = 0.5;  ///< Latewood ends where the tone has risen by this share.
 
+/// Broad to fine. The last rounds follow waves of the size of a ring.
+const FlowPlan flow_plan{
+    .rounds = {{0.50, 0.0, 2.0, 0.5},
+               {0.35, 0.0, 2.0, 0.5},
+               {0.25, 0.0, 2.0, 0.5},
+               {0.18, 0.0, 1.2, 0.5},
+               {0.12, 0.0, 1.2, 0.4},
+               {0.10, 0.0, 0.8, 0.3},
+               {0.08, 0.0, 0.6, 0.3},
+               {0.08, 0.0, 0.6, 0.3}},
+};
+
+Signal conifer_signal(const Relief& relief, const Lanes& /*lanes*/) {
+    return {.traced = relief.level, .read = relief.tone, .plan = flow_plan};
+}
+
 constexpr OddsModel odds{
-    .constant = 1.61,
-    .log_fall = -0.28,
-    .log_relative_fall = 2.54,
-    .softness = -1.98,
-    .recovery = 0.88,
-    .support = 2.00,
-    .weaker_side = 0.71,
+    .constant = 2.07,
+    .log_fall = 1.26,
+    .log_relative_fall = 1.45,
+    .softness = -2.34,
+    .before = 2.46,
+    .after = 1.61,
+    .recovery = 1.19,
+    .support = 2.34,
+    .weaker_side = 1.10,
 };
 
 /// Breadth of the dark wood inward of a fall: up to where half of the way back to the next earlywood is done.
@@ -43,11 +62,6 @@ double latewood_breadth(const std::vector<float>& profile, const Fall& fall, dou
         ++c;
     }
     return (static_cast<double>(c) - fall.column) * px_mm;
-}
-
-std::vector<float> smoothed(const std::vector<float>& values, double sigma) {
-    const cv::Mat1f soft = smooth(cv::Mat1f(values, true).reshape(1, 1), 0.0, sigma);
-    return {soft.begin(), soft.end()};
 }
 
 /// Brightness from the tone: places are sought where half of the change of brightness is done, not of its logarithm.
@@ -97,10 +111,10 @@ double edge_column(const std::vector<float>& brightness, const Fall& fall, doubl
 
 /// In conifers the tone falls steeply from the earlywood of the next year to the latewood which the boundary closes.
 std::vector<Mark> conifer_marks(const FlatStrip& strip) {
-    const std::vector<float> raw = profile(strip, strip.tone, 0, strip.lanes() - 1);
+    const std::vector<float> raw = profile(strip, strip.signal, 0, strip.lanes() - 1);
     const double sigma = std::max(finest_columns, finest_mm / strip.px_mm);
-    const std::vector<float> line = smoothed(raw, sigma);
-    const std::vector<float> brightness = smoothed(brightness_of(raw), sigma);
+    const std::vector<float> line = smooth(raw, sigma);
+    const std::vector<float> brightness = smooth(brightness_of(raw), sigma);
     const std::vector<Fall> falls = falls_of(line, least_fall);
     const double blur = blur_of(falls, sigma);
 
@@ -113,10 +127,11 @@ std::vector<Mark> conifer_marks(const FlatStrip& strip) {
         mark.latewood_mm = latewood_breadth(line, fall, strip.px_mm);
         mark.column = edge_column(brightness, fall, blur, mark.latewood_mm / strip.px_mm);
         const double edge = std::clamp(mark.signs.edge_mm / strip.px_mm, 3.0, std::max(3.0, 0.15 / strip.px_mm));
-        trace_mark(strip, strip.tone, line, reach_edges * edge, mark);
+        trace_mark(strip, strip.signal, line, reach_edges * edge, mark);
         marks.push_back(mark);
     }
     compare_with_neighbours(marks, strip.px_mm);
+    set_levels(marks, line, level_mm, strip.px_mm);
     for (Mark& mark : marks) {
         mark.log_odds = log_odds(odds, mark.signs);
     }
@@ -126,7 +141,7 @@ std::vector<Mark> conifer_marks(const FlatStrip& strip) {
 } // namespace
 
 WoodModel conifer_model() {
-    return {WoodType::Conifer, conifer_marks};
+    return {WoodType::Conifer, conifer_signal, conifer_marks};
 }
 
 } // namespace pithward::boundary
