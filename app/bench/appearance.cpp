@@ -1,23 +1,13 @@
 #include "app/bench/appearance.h"
 
+#include "app/bench/desktop_scheme.h"
+
 #include <QApplication>
-#include <QDBusConnection>
-#include <QDBusMessage>
-#include <QDBusPendingCallWatcher>
-#include <QDBusPendingReply>
 #include <QStyleFactory>
 
 namespace pithward::bench {
 
 namespace {
-
-// The desktop's settings, by the freedesktop portal: 1 wishes dark, 2 light, 0 has no wish.
-constexpr auto service = "org.freedesktop.portal.Desktop";
-constexpr auto object = "/org/freedesktop/portal/desktop";
-constexpr auto interface = "org.freedesktop.portal.Settings";
-constexpr auto group_name = "org.freedesktop.appearance";
-constexpr auto key_name = "color-scheme";
-constexpr uint wish_dark = 1;
 
 struct Inks {
     QColor window, base, alternate, text, muted, button, accent, on_accent, link, notice, on_notice;
@@ -90,7 +80,12 @@ Appearance::Appearance(QObject* parent)
     , desktop_dark_(is_dark(QApplication::palette())) {
     QApplication::setStyle(QStyleFactory::create("Fusion"));
     apply();
-    ask_desktop();
+    auto* desktop = new DesktopScheme(this);
+    connect(desktop, &DesktopScheme::told, this, [this](bool dark) {
+        desktop_dark_ = dark;
+        apply();
+    });
+    desktop->ask();
 }
 
 void Appearance::use(Scheme scheme) {
@@ -101,37 +96,6 @@ void Appearance::use(Scheme scheme) {
 void Appearance::apply() {
     const bool dark = scheme_ == Scheme::Dark || (scheme_ == Scheme::System && desktop_dark_);
     QApplication::setPalette(dark ? dark_palette() : light_palette());
-}
-
-void Appearance::ask_desktop() {
-    QDBusConnection bus = QDBusConnection::sessionBus();
-    if (!bus.isConnected()) {
-        return;
-    }
-    bus.connect(service, object, interface, "SettingChanged", this,
-                SLOT(desktop_changed(QString, QString, QDBusVariant)));
-    QDBusMessage question = QDBusMessage::createMethodCall(service, object, interface, "Read");
-    question << QString(group_name) << QString(key_name);
-    auto* reply = new QDBusPendingCallWatcher(bus.asyncCall(question), this);
-    connect(reply, &QDBusPendingCallWatcher::finished, this, [this](QDBusPendingCallWatcher* call) {
-        const QDBusPendingReply<QDBusVariant> answer = *call;
-        if (!answer.isError()) {
-            desktop_changed(group_name, key_name, answer.value());
-        }
-        call->deleteLater();
-    });
-}
-
-void Appearance::desktop_changed(const QString& group, const QString& key, const QDBusVariant& value) {
-    if (group != group_name || key != key_name) {
-        return;
-    }
-    QVariant wish = value.variant();
-    if (wish.canConvert<QDBusVariant>()) { // `Read` wraps its answer twice
-        wish = wish.value<QDBusVariant>().variant();
-    }
-    desktop_dark_ = wish.toUInt() == wish_dark;
-    apply();
 }
 
 } // namespace pithward::bench

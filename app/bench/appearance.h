@@ -1,7 +1,6 @@
 #pragma once
 
 #include <QColor>
-#include <QDBusVariant>
 #include <QObject>
 #include <QPalette>
 
@@ -27,13 +26,7 @@ public:
 
 private:
     void apply();
-    /// Asks the desktop, without waiting; it may answer later, or never.
-    void ask_desktop();
 
-private slots:
-    void desktop_changed(const QString& group, const QString& key, const QDBusVariant& value);
-
-private:
     Scheme scheme_ = Scheme::System;
     bool desktop_dark_ = false;
 };

@@ -1,26 +1,24 @@
 #include "app/bench/bench_control.h"
 
-#include <QDir>
-#include <QFileInfo>
+#include "app/bench/ring_places.h"
+#include "app/bench/scan_files.h"
+
 #include <algorithm>
+#include <cmath>
 
 namespace pithward::bench {
 
 namespace {
 
-QStringList with_folders_opened(const QStringList& paths) {
-    QStringList files;
-    for (const QString& path : paths) {
-        const QFileInfo info(path);
-        if (!info.isDir()) {
-            files << path;
-            continue;
-        }
-        for (const QString& name : QDir(path).entryList(BenchControl::scan_patterns(), QDir::Files, QDir::Name)) {
-            files << QDir(path).filePath(name);
-        }
-    }
-    return files;
+/// True when a path runs along a core that is known: then it is another path for that core.
+bool runs_on(const MeasuredCore& core, const std::string& scan, const std::vector<ImagePoint>& path) {
+    const auto apart = distance_to_path(core.reading, scan, (path.front() + path.back()) * 0.5);
+    return apart && *apart <= core.half_breadth_px;
+}
+
+bool starts_alike(const MeasuredCore& core, const std::vector<ImagePoint>& path) {
+    const ImagePoint apart = core.reading.path.legs.front().points.front() - path.front();
+    return std::hypot(apart.x, apart.y) <= core.half_breadth_px;
 }
 
 using OpenedScans = std::vector<Outcome<OpenedScan>>;
@@ -31,13 +29,8 @@ BenchControl::BenchControl(ScanOpener opener, QObject* parent)
     : QObject(parent)
     , opener_(std::move(opener)) {}
 
-const QStringList& BenchControl::scan_patterns() {
-    static const QStringList patterns{"*.tif", "*.tiff", "*.png", "*.jpg", "*.jpeg"};
-    return patterns;
-}
-
 void BenchControl::open(const QStringList& paths) {
-    const QStringList files = with_folders_opened(paths);
+    const QStringList files = scan_files_in(paths);
     if (files.isEmpty()) {
         emit told(tr("No scan found there. Choose TIFF, PNG or JPEG files."));
         return;
@@ -142,14 +135,20 @@ void BenchControl::read_shown_scan() {
 
 void BenchControl::read_drawn_path(std::vector<ImagePoint> from_bark) {
     const BenchScan* scan = model_.scan();
-    if (scan == nullptr) {
+    if (scan == nullptr || from_bark.empty()) {
         return;
     }
-    reread(scan->cores.size(), [&](ReadingRequest& request) {
-        request.scan_name = scan->opened->name();
+    const std::string name = scan->opened->name();
+    const auto core =
+        std::ranges::find_if(scan->cores, [&](const MeasuredCore& one) { return runs_on(one, name, from_bark); });
+    const bool same_start = core != scan->cores.end() && starts_alike(*core, from_bark);
+    reread(static_cast<std::size_t>(core - scan->cores.begin()), [&](ReadingRequest& request) {
+        request.scan_name = name;
         request.path = std::move(from_bark);
         request.bark_end = BarkEnd{};
-        request.wood.reset();
+        if (!same_start) {
+            request.last_year.reset(); // another outermost ring: its year is not known
+        }
     });
 }
 

@@ -40,9 +40,6 @@ public:
     /// Writes all readings of the shown scan to a file.
     void export_shown(const QString& path, const ExportFormat& format);
 
-    /// File names that are taken for scans when a folder is opened.
-    [[nodiscard]] static const QStringList& scan_patterns();
-
 signals:
     /// Something a person should know; plain words with what to do.
     void told(const QString& message);

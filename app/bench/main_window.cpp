@@ -1,24 +1,17 @@
 #include "app/bench/main_window.h"
 
 #include "app/bench/core_list.h"
-#include "app/bench/draw_path_tool.h"
 #include "app/bench/findings_list.h"
-#include "app/bench/hold_to_hide.h"
 #include "app/bench/icons.h"
-#include "app/bench/key_sheet.h"
 #include "app/bench/message_bar.h"
 #include "app/bench/progress_line.h"
 #include "app/bench/reading_panel.h"
 #include "app/bench/resolution_bar.h"
-#include "app/bench/ring_places.h"
 #include "app/bench/scan_view.h"
 #include "app/bench/series_plot.h"
 #include "app/bench/start_page.h"
-#include "app/bench/wording.h"
 
-#include <QCoreApplication>
 #include <QDragEnterEvent>
-#include <QFileDialog>
 #include <QLabel>
 #include <QMenuBar>
 #include <QMimeData>
@@ -106,10 +99,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
 
 QWidget* MainWindow::build_bench() {
     auto* resolution = new ResolutionBar(control_.model());
-    connect(resolution, &ResolutionBar::dpi_given, &control_, [this](double dpi) {
-        control_.use_dpi(dpi);
-        view_->setFocus();
-    });
+    connect(resolution, &ResolutionBar::dpi_given, &control_, &BenchControl::use_dpi);
     panel_ = build_panel();
     auto* below = divided(Qt::Horizontal, {{plot_, 1}, {panel_, 1}});
     return column({resolution, divided(Qt::Vertical, {{view_, 11}, {below, 8}})});
@@ -129,89 +119,6 @@ void MainWindow::build_status_bar() {
     zoom_->setAccessibleName(tr("Scale of the view"));
 }
 
-void MainWindow::bind_actions() {
-    using enum ActionId;
-    actions_.on(Open, [this] { ask_for_scans(); });
-    for (const ExportFormat& format : export_formats()) {
-        actions_.on(format.action, [this, &format] { ask_for_export(format); });
-    }
-    actions_.on(Quit, [this] { close(); });
-    actions_.on(FindCores, [this] { control_.read_shown_scan(); });
-    actions_.on(DrawPath, [this] {
-        view_->take_tool(std::make_unique<DrawPathTool>());
-        view_->setFocus();
-    });
-    actions_.on(SwapEnds, [this] { control_.swap_ends(); });
-    actions_.on(SetYear, [this] {
-        panel_->show();
-        reading_->focus_year();
-    });
-    actions_.on(NextFinding, [this] { findings_->step(1); });
-    actions_.on(PreviousFinding, [this] { findings_->step(-1); });
-    actions_.on(NextCore, [this] { control_.step_core(1); });
-    actions_.on(PreviousCore, [this] { control_.step_core(-1); });
-    actions_.on(NextScan, [this] { control_.step_scan(1); });
-    actions_.on(PreviousScan, [this] { control_.step_scan(-1); });
-    actions_.on(Cancel, [this] { control_.jobs().cancel(); });
-    actions_.on(ZoomIn, [this] { view_->zoom(1.5); });
-    actions_.on(ZoomOut, [this] { view_->zoom(1.0 / 1.5); });
-    actions_.on(ShowAll, [this] { view_->show_all(); });
-    actions_.on(ShowPixels, [this] { view_->show_pixels(); });
-    actions_.on(GoToBark, [this] { go_to_end(true); });
-    actions_.on(GoToPith, [this] { go_to_end(false); });
-    actions_.on(TurnLeft, [this] { view_->turn(-90.0); });
-    actions_.on(TurnRight, [this] { view_->turn(90.0); });
-    actions_.on(FoldPanel, [this] { panel_->setVisible(panel_->isHidden()); });
-    actions_.on(ColoursSystem, [this] { appearance_.use(Scheme::System); });
-    actions_.on(ColoursLight, [this] { appearance_.use(Scheme::Light); });
-    actions_.on(ColoursDark, [this] { appearance_.use(Scheme::Dark); });
-    actions_.on(Keys, [this] { (new KeySheet(this))->open(); });
-}
-
-void MainWindow::tie_parts() {
-    connect(&control_, &BenchControl::told, messages_, &MessageBar::tell);
-    connect(&control_, &BenchControl::done, hint_, &QLabel::setText);
-    connect(&control_.model(), &BenchModel::changed, this, &MainWindow::refresh);
-    connect(&control_.jobs(), &ScanJobs::started, this, &MainWindow::refresh);
-    connect(&control_.jobs(), &ScanJobs::finished, this, &MainWindow::refresh);
-
-    connect(view_, &ScanView::failed, messages_, &MessageBar::tell);
-    connect(view_, &ScanView::hint_changed, hint_, &QLabel::setText);
-    connect(view_, &ScanView::core_clicked, &control_.model(), &BenchModel::show_core);
-    connect(view_, &ScanView::path_drawn, &control_, &BenchControl::read_drawn_path);
-    connect(view_, &ScanView::view_changed, this,
-            [this] { zoom_->setText(tr("%1 %").arg(view_->view().scale() * 100.0, 0, 'f', 0)); });
-
-    connect(view_, &ScanView::ring_pointed, plot_, &SeriesPlot::pick_ring);
-    connect(view_, &ScanView::ring_pointed, this, &MainWindow::point_at_ring);
-    connect(plot_, &SeriesPlot::ring_pointed, view_, &ScanView::pick_ring);
-    connect(plot_, &SeriesPlot::ring_pointed, this, &MainWindow::point_at_ring);
-    connect(plot_, &SeriesPlot::ring_chosen, this, [this](int number) {
-        const MeasuredCore* core = control_.model().core();
-        if (core == nullptr) {
-            return;
-        }
-        if (const auto place = place_of_ring(*core, control_.model().scan()->opened->name(), number)) {
-            view_->go_to(*place);
-            view_->pick_ring(number);
-            point_at_ring(number);
-        }
-    });
-    connect(findings_, &FindingsList::finding_chosen, this, [this](int number, ImagePoint at) {
-        view_->go_to(at);
-        view_->pick_finding(number);
-    });
-    connect(cores_, &CoreList::scan_chosen, &control_, &BenchControl::show_scan);
-    connect(cores_, &CoreList::core_chosen, this, [this](int scan, int index) {
-        control_.show_scan(scan);
-        control_.model().show_core(index);
-    });
-    connect(reading_, &ReadingPanel::year_set, &control_, &BenchControl::set_last_year);
-    connect(reading_, &ReadingPanel::wood_chosen, &control_, &BenchControl::set_wood);
-    connect(reading_, &ReadingPanel::outer_chosen, &control_, &BenchControl::set_outer);
-    connect(new HoldToHide(this), &HoldToHide::held, view_, &ScanView::hide_marks);
-}
-
 void MainWindow::refresh() {
     const BenchModel& model = control_.model();
     const BenchScan* scan = model.scan();
@@ -223,45 +130,6 @@ void MainWindow::refresh() {
                      .core = model.core() != nullptr,
                      .finding = findings_->count() > 0,
                      .work = control_.jobs().busy()});
-}
-
-void MainWindow::point_at_ring(int number) {
-    const MeasuredCore* core = control_.model().core();
-    const Ring* ring = core != nullptr ? ring_of(core->series, number) : nullptr;
-    hint_->setText(ring != nullptr ? ring_in_full(*ring) : QString());
-}
-
-void MainWindow::go_to_end(bool bark) {
-    const MeasuredCore* core = control_.model().core();
-    if (core != nullptr && !core->reading.path.legs.empty()) {
-        const auto& legs = core->reading.path.legs;
-        view_->go_to(bark ? legs.front().points.front() : legs.back().points.back());
-    }
-}
-
-void MainWindow::ask_for_scans() {
-    auto* dialog = new QFileDialog(this, tr("Open scans"));
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setFileMode(QFileDialog::ExistingFiles);
-    dialog->setNameFilters({tr("Scans (%1)").arg(BenchControl::scan_patterns().join(' ')), tr("All files (*)")});
-    connect(dialog, &QFileDialog::filesSelected, &control_, &BenchControl::open);
-    dialog->open();
-}
-
-void MainWindow::ask_for_export(const ExportFormat& format) {
-    const BenchScan* scan = control_.model().scan();
-    if (scan == nullptr) {
-        return;
-    }
-    auto* dialog = new QFileDialog(this, tr("Export"));
-    dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setDefaultSuffix(format.suffix);
-    dialog->setNameFilter(QString("%1 (*.%2)").arg(QCoreApplication::translate("Exports", format.name), format.suffix));
-    dialog->selectFile(QString::fromStdString(proposed_name(*scan->opened, format)));
-    connect(dialog, &QFileDialog::fileSelected, this,
-            [this, &format](const QString& path) { control_.export_shown(path, format); });
-    dialog->open();
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

@@ -60,7 +60,7 @@ Lettering lettering_beside(const BoundaryMark& mark, QPointF at, const LegView& 
         }
     }
     end += up * std::max(0.0, leg.reach - height(end));
-    return {{}, end + up * word_offset, {end + up * 1.0, end + up * beside_wood}, false};
+    return {{}, end + up * word_offset, up, {end + up * 1.0, end + up * beside_wood}, false};
 }
 
 TurnedDownMark turned_down_mark(const Candidate& candidate, const MeasuredCore& core, const ViewTransform& view) {
@@ -95,7 +95,7 @@ std::vector<QPolygonF> path_pieces(const QPolygonF& line, std::vector<double> cr
 
 EndMark end_mark(QPointF at, QPointF outward, double reach) {
     const QPointF across(outward.y(), -outward.x());
-    return {{at - across * (reach + 4.0), at + across * (reach + 4.0)}, outward, at + outward * 30.0, true};
+    return {{at - across * (reach + 4.0), at + across * (reach + 4.0)}, outward, at + outward * 14.0, true};
 }
 
 FindingMark finding_mark(const Finding& finding, int number, const LegView& leg, const ViewTransform& view) {
@@ -105,6 +105,7 @@ FindingMark finding_mark(const Finding& finding, int number, const LegView& leg,
     const QPointF down = -upward_normal(from.direction);
     FindingMark mark;
     mark.number = number;
+    mark.away = down;
     QPolygonF stretch = piece_of(leg.line, std::min(from.along, to), std::max(from.along, to));
     if (stretch.size() < 2 || std::abs(to - from.along) < 8.0) { // a place: a wedge that points at it
         const QPointF tip = from.at + down * (leg.reach + beside_wood);

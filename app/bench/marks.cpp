@@ -202,7 +202,7 @@ std::optional<RingMark> ring_mark(const MeasuredCore& core, const std::string& s
     const Boundary& outer = boundaries[i];
     const QPolygonF line = in_view(legs[outer.leg].points, view);
     const Foot from = foot_of(line, view.to_view(outer.at));
-    RingMark mark{{boundary_mark(outer, core, view)}, {}, {}};
+    RingMark mark{{boundary_mark(outer, core, view)}, {}, {}, -upward_normal(from.direction)};
     double to = length_of(line);
     if (i + 1 < boundaries.size() && boundaries[i + 1].leg == outer.leg) {
         mark.edges.push_back(boundary_mark(boundaries[i + 1], core, view));
@@ -212,10 +212,9 @@ std::optional<RingMark> ring_mark(const MeasuredCore& core, const std::string& s
     if (stretch.size() < 2) {
         return std::nullopt;
     }
-    const QPointF down = -upward_normal(from.direction);
     const double off = core.half_breadth_px * view.scale() + beside_wood + 2.0;
-    mark.word_at = 0.5 * (stretch.front() + stretch.back()) + down * (off + 14.0);
-    stretch.translate(down * off);
+    mark.word_at = 0.5 * (stretch.front() + stretch.back()) + mark.away * (off + 14.0);
+    stretch.translate(mark.away * off);
     mark.bracket = stretch;
     return mark;
 }

@@ -29,7 +29,8 @@ inline constexpr double likely_from = 0.80;
 /// A year or a ring number beside the wood, and the thin line that leads to it.
 struct Lettering {
     QString text;
-    QPointF at; ///< Middle of the text.
+    QPointF at;   ///< Middle of the text, or of its near side where `away` lies level.
+    QPointF away; ///< Unit vector off the wood.
     QLineF leader;
     bool decade = false;
 };
@@ -62,6 +63,7 @@ struct EndMark {
 struct FindingMark {
     QPolygonF line;
     QPointF number_at;
+    QPointF away;
     int number = 0;  ///< As in the list of findings, from 1.
     QString numbers; ///< What is lettered: neighbours that are too close share one lettering, the others have none.
 };
@@ -99,6 +101,7 @@ struct RingMark {
     std::vector<BoundaryMark> edges;
     QPolygonF bracket;
     QPointF word_at;
+    QPointF away;
 };
 
 /// Nothing when the ring has no place of its own on this scan.

@@ -68,7 +68,7 @@ void paint_boundaries(QPainter& painter, const MarkSet& marks, const MarksStyle&
     for (const BoundaryMark& mark : marks.boundaries) {
         if (mark.lettering) {
             CasedPen(painter, style, style.lettering, 1.0, LineForm::Whole).draw(mark.lettering->leader);
-            paint_word(painter, mark.lettering->at, mark.lettering->text, style.lettering, style,
+            paint_word(painter, mark.lettering->at, mark.lettering->away, mark.lettering->text, style.lettering, style,
                        mark.lettering->decade);
         }
     }
@@ -96,7 +96,8 @@ void paint_ends(QPainter& painter, const MarkSet& marks, const MarksStyle& style
             const QPointF root = end.across.pointAt((i + 0.5) / count);
             teeth.draw(QLineF(root, root + end.outward * (6.0 * style.weight)));
         }
-        paint_word(painter, end.word_at, end.sure ? words.bark : words.bark_unsure, style.line, style, true);
+        paint_word(painter, end.word_at, end.outward, end.sure ? words.bark : words.bark_unsure, style.line, style,
+                   true);
     }
     if (marks.inner) {
         const EndMark& end = *marks.inner;
@@ -106,7 +107,7 @@ void paint_ends(QPainter& painter, const MarkSet& marks, const MarksStyle& style
         CasedPen(painter, style, style.line, 1.8, LineForm::Whole)
             .draw(
                 QPolygonF{tip - back + across * (7.0 * style.weight), tip, tip - back - across * (7.0 * style.weight)});
-        paint_word(painter, end.word_at, words.inner, style.line, style);
+        paint_word(painter, end.word_at, end.outward, words.inner, style.line, style);
     }
 }
 
@@ -114,7 +115,7 @@ void paint_findings(QPainter& painter, const MarkSet& marks, const MarksStyle& s
     CasedPen pen(painter, style, style.notice, 1.8, LineForm::Whole);
     for (const FindingMark& mark : marks.findings) {
         pen.draw(mark.line);
-        paint_word(painter, mark.number_at, mark.numbers, style.notice, style, true);
+        paint_word(painter, mark.number_at, mark.away, mark.numbers, style.notice, style, true);
     }
 }
 
@@ -172,13 +173,13 @@ void paint_ring(QPainter& painter, const RingMark& ring, const QString& word, co
         pen.draw(edge.lower);
     }
     pen.draw(ring.bracket);
-    paint_word(painter, ring.word_at, word, style.line, style, true);
+    paint_word(painter, ring.word_at, ring.away, word, style.line, style, true);
 }
 
 void paint_finding(QPainter& painter, const FindingMark& finding, const MarksStyle& style) {
     painter.setRenderHint(QPainter::Antialiasing);
     CasedPen(painter, style, style.notice, 3.6, LineForm::Whole).draw(finding.line);
-    paint_word(painter, finding.number_at, QString::number(finding.number), style.notice, style, true);
+    paint_word(painter, finding.number_at, finding.away, QString::number(finding.number), style.notice, style, true);
 }
 
 void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, bool from_bark,
@@ -197,12 +198,12 @@ void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, 
         const QPointF across = length > 0.0 ? QPointF(-next.y(), next.x()) / length : QPointF(0, 1);
         tick.draw(QLineF(line[i] - across * 6.0, line[i] + across * 6.0));
     }
-    paint_word(painter, line.front() - QPointF(0, 18), from_bark ? mark_words().bark : mark_words().inner, style.line,
-               style, true);
+    paint_word(painter, line.front() - QPointF(0, 18), QPointF(0, -1),
+               from_bark ? mark_words().bark : mark_words().inner, style.line, style, true);
 }
 
-void paint_word(QPainter& painter, QPointF at, const QString& word, const QColor& ink, const MarksStyle& style,
-                bool bold) {
+void paint_word(QPainter& painter, QPointF at, QPointF away, const QString& word, const QColor& ink,
+                const MarksStyle& style, bool bold) {
     if (word.isEmpty()) {
         return;
     }
@@ -210,7 +211,8 @@ void paint_word(QPainter& painter, QPointF at, const QString& word, const QColor
     font.setBold(bold);
     const QFontMetricsF metrics(font);
     QPainterPath letters;
-    letters.addText(at.x() - 0.5 * metrics.horizontalAdvance(word), at.y() + 0.5 * metrics.capHeight(), font, word);
+    const double width = metrics.horizontalAdvance(word);
+    letters.addText(at.x() + 0.5 * width * (away.x() - 1.0), at.y() + 0.5 * metrics.capHeight(), font, word);
     QColor rim = style.casing;
     rim.setAlpha(235);
     painter.strokePath(letters, QPen(rim, 3.5 * style.weight, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));

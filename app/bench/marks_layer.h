@@ -42,8 +42,9 @@ void paint_finding(QPainter& painter, const FindingMark& finding, const MarksSty
 void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, bool from_bark,
                       const ViewTransform& view, const MarksStyle& style);
 
-/// Letters with a pale rim, readable on any ground; `at` is their middle.
-void paint_word(QPainter& painter, QPointF at, const QString& word, const QColor& ink, const MarksStyle& style,
-                bool bold = false);
+/// Letters with a pale rim, readable on any ground. `at` is their middle; where `away` lies level they begin there and
+/// go on that way, so that they keep off what is on the other side.
+void paint_word(QPainter& painter, QPointF at, QPointF away, const QString& word, const QColor& ink,
+                const MarksStyle& style, bool bold = false);
 
 } // namespace pithward::bench

@@ -2,8 +2,8 @@
 
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/scan.h"
-#include "libimaging/boundary/propose_reading.h"
 #include "libimaging/boundary/find_cores.h"
+#include "libimaging/boundary/propose_reading.h"
 
 #include <QImage>
 #include <QRect>

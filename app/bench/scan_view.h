@@ -90,7 +90,7 @@ private:
     const BenchModel& model_;
     ImageLayer image_;
     ViewTransform view_;
-    QPixmap marks_; ///< The committed marks as they lie over the whole viewport.
+    QPixmap marks_;                     ///< The committed marks as they lie over the whole viewport.
     std::vector<FindingMark> findings_; ///< Those of the present core among the marks.
     bool marks_fresh_ = false;
     bool hidden_ = false;

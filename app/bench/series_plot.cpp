@@ -86,8 +86,10 @@ void SeriesPlot::refill() {
     }
     plot_->yAxis->setRange(0.0, highest > 0.0 ? highest * 1.08 : 1.0); // room over the highest, for the eye only
     const bool empty = keys.isEmpty();
-    plot_->xAxis->setTickLabels(!empty);
-    plot_->yAxis->setTickLabels(!empty);
+    plot_->xAxis->setVisible(!empty);
+    plot_->yAxis->setVisible(!empty);
+    plot_->xAxis->grid()->setVisible(!empty);
+    plot_->yAxis->grid()->setVisible(!empty);
     picked_ = 0;
     pick_ring(0);
     plot_->replot(QCustomPlot::rpQueuedReplot);

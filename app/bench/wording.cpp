@@ -110,7 +110,8 @@ QString in_words(const BarkEnd& bark_end) {
                            : how == "polarity"  ? tr("by latewood edges")
                            : how == "curvature" ? tr("by ring curvature")
                                                 : how;
-    return tr("%1 % sure, %2").arg(number(100.0 * bark_end.probability, 0), source);
+    const QString percent = bark_end.probability > 0.99 ? tr("over 99") : number(100.0 * bark_end.probability, 0);
+    return tr("%1 % sure, %2").arg(percent, source);
 }
 
 QString in_words(Millimetres length, int decimals) {

@@ -1,0 +1,101 @@
+#include "fake_scan.h"
+
+#include <filesystem>
+#include <numbers>
+#include <thread>
+
+namespace pithward::bench {
+
+namespace {
+
+Calibration fake_calibration() {
+    return *Calibration::from_dpi(1200, 1200, Calibration::Source::FileTag);
+}
+
+bool named(const std::string& path, const char* start) {
+    return std::filesystem::path(path).filename().string().starts_with(start);
+}
+
+} // namespace
+
+ReadingRequest fake_request(const std::string& scan_name) {
+    ReadingRequest request;
+    request.scan_name = scan_name;
+    request.calibration = fake_calibration();
+    request.path = {{100, 100}, {1900, 100}};
+    request.bark_end = {"polarity", 0.99};
+    return request;
+}
+
+Reading fake_reading(const ReadingRequest& request) {
+    Reading reading;
+    reading.wood = request.wood.value_or(WoodType::Conifer);
+    reading.outer = request.outer;
+    reading.last_year = request.last_year;
+    reading.bark_end = request.bark_end;
+    reading.path.legs.push_back({request.scan_name, request.path, {}});
+    reading.calibrations[request.scan_name] = request.calibration;
+    const ImagePoint way = request.path.back() - request.path.front();
+    const double length = std::hypot(way.x, way.y);
+    for (double s = fake_step; s <= length; s += fake_step) {
+        Boundary boundary;
+        boundary.id = {static_cast<std::int64_t>(reading.boundaries.size()) + 1};
+        boundary.at = request.path.front() + way * (s / length);
+        boundary.tangent = std::numbers::pi / 2.0;
+        boundary.sd = Millimetres(0.005);
+        boundary.confidence = 0.99;
+        boundary.curve = {boundary.at + ImagePoint{0, -60}, boundary.at, boundary.at + ImagePoint{0, 60}};
+        reading.boundaries.push_back(boundary);
+    }
+    Finding finding;
+    finding.id = {1};
+    finding.at = reading.boundaries.at(10).at;
+    finding.reason = "made up";
+    reading.findings.push_back(finding);
+    return reading;
+}
+
+OpenedScan fake_scan(const std::string& path) {
+    OpenedScan scan;
+    scan.path = path;
+    scan.header.file = path;
+    scan.header.width = fake_width;
+    scan.header.height = fake_height;
+    scan.header.bands = 3;
+    scan.header.tag_dpi_x = scan.header.tag_dpi_y = 1200.0;
+    scan.pixels = [](QRect region, int reduction) -> Outcome<QImage> {
+        QImage tile(region.size() / reduction, QImage::Format_RGB32);
+        tile.fill(QColor(200, 150, 90));
+        return tile;
+    };
+    const std::string name = scan.name();
+    scan.find_cores = [name](const Calibration&, const Work&) -> Outcome<std::vector<FoundCore>> {
+        const ReadingRequest request = fake_request(name);
+        return std::vector{FoundCore{request.path, request.bark_end, 2.6}};
+    };
+    scan.propose = [](const ReadingRequest& request, const Work&) -> Outcome<Reading> { return fake_reading(request); };
+    return scan;
+}
+
+Outcome<OpenedScan> open_fake(const std::string& path) {
+    if (named(path, "wrong")) {
+        return fail(path, "this is not an image", "give a TIFF, PNG or JPEG file");
+    }
+    OpenedScan scan = fake_scan(path);
+    if (named(path, "untold")) {
+        scan.header.tag_dpi_x.reset();
+        scan.header.tag_dpi_y.reset();
+    }
+    if (named(path, "slow")) {
+        scan.find_cores = [](const Calibration&, const Work& work) -> Outcome<std::vector<FoundCore>> {
+            for (int i = 0; !work.stopped(); ++i) {
+                work.report((i % 100) / 100.0);
+                std::this_thread::sleep_for(std::chrono::milliseconds(2));
+            }
+            return fail("", "stopped", "");
+        };
+    }
+    return scan;
+}
+
+} // namespace pithward::bench
