@@ -1,0 +1,115 @@
+#include "libimaging/scan/scan_file.h"
+#include "tests/support/raw_image.h"
+#include "tests/support/temporary_folder.h"
+
+#include <gtest/gtest.h>
+#include <opencv2/imgproc.hpp>
+
+#include <array>
+#include <random>
+#include <thread>
+
+namespace pithward::test {
+namespace {
+
+using Kind = Written::Kind;
+
+class Region : public testing::Test {
+protected:
+    ScanFile written(const cv::Mat& pixels, const Written& how) {
+        write_raw(folder_.file("scan"), pixels, how);
+        return ScanFile::open(folder_.file("scan")).value();
+    }
+
+private:
+    TemporaryFolder folder_;
+};
+
+TEST_F(Region, EqualsTheSamePartOfTheWhole) {
+    for (const Kind kind : {Kind::TiffStrips, Kind::TiffTiles, Kind::Png}) {
+        const cv::Mat pixels = patterned(500, 200, CV_8UC3);
+        const ScanFile scan = written(pixels, {.kind = kind, .packing = Written::Packing::Lzw});
+        const unsigned seed = 31;
+        std::mt19937 random(seed);
+        for (int i = 0; i < 50; ++i) {
+            const int x = static_cast<int>(random() % 480);
+            const int y = static_cast<int>(random() % 180);
+            const cv::Rect region(x, y, 1 + static_cast<int>(random() % (500U - unsigned(x))),
+                                  1 + static_cast<int>(random() % (200U - unsigned(y))));
+            const auto part = scan.read(region);
+            ASSERT_TRUE(part.has_value()) << part.error().line();
+            ASSERT_EQ(part->size(), region.size()) << "seed " << seed;
+            ASSERT_EQ(cv::norm(*part, pixels(region), cv::NORM_INF), 0.0) << region;
+        }
+    }
+}
+
+TEST_F(Region, IsClippedToTheScan) {
+    const cv::Mat pixels = patterned(100, 50, CV_8UC3);
+    const ScanFile scan = written(pixels, {});
+    const auto corner = scan.read({80, 30, 500, 500});
+    ASSERT_TRUE(corner.has_value());
+    EXPECT_EQ(corner->size(), cv::Size(20, 20));
+    const auto before = scan.read({-10, -5, 20, 20});
+    ASSERT_TRUE(before.has_value());
+    EXPECT_EQ(cv::norm(*before, pixels(cv::Rect(0, 0, 10, 15)), cv::NORM_INF), 0.0);
+    const auto outside = scan.read({200, 0, 10, 10});
+    ASSERT_FALSE(outside.has_value());
+    EXPECT_EQ(outside.error().where, scan.header().file);
+}
+
+TEST_F(Region, ReductionIsAnAverageOverSquares) {
+    for (const int type : {CV_8UC3, CV_16UC3}) {
+        const cv::Mat pixels = patterned(103, 61, type);
+        const ScanFile scan = written(pixels, {});
+        for (const int step : {2, 3, 7}) {
+            const auto reduced = scan.read({1, 2, 100, 55}, step);
+            ASSERT_TRUE(reduced.has_value());
+            ASSERT_EQ(reduced->size(), cv::Size(100 / step, 55 / step));
+            for (const auto& [column, row] : {std::pair{0, 0}, {4, 3}, {100 / step - 1, 55 / step - 1}}) {
+                const cv::Rect square(1 + column * step, 2 + row * step, step, step);
+                const cv::Scalar mean = cv::mean(pixels(square));
+                for (int c = 0; c < 3; ++c) {
+                    const double value = type == CV_16UC3 ? reduced->at<cv::Vec3w>(row, column)[c]
+                                                          : reduced->at<cv::Vec3b>(row, column)[c];
+                    EXPECT_NEAR(value, mean[c], 1.0) << "step " << step;
+                }
+            }
+        }
+    }
+}
+
+TEST_F(Region, AnOverviewOfA16BitScanHas8Bits) {
+    const cv::Mat pixels = patterned(160, 80, CV_16UC3);
+    const ScanFile scan = written(pixels, {});
+    double last = -1.0;
+    const auto overview = scan.overview(4, Work{{}, [&](double done) { last = done; }});
+    ASSERT_TRUE(overview.has_value());
+    EXPECT_EQ(overview->type(), CV_8UC3);
+    EXPECT_EQ(overview->size(), cv::Size(40, 20));
+    const cv::Scalar mean = cv::mean(pixels(cv::Rect(20, 40, 4, 4)));
+    EXPECT_NEAR(overview->at<cv::Vec3b>(10, 5)[1], mean[1] / 257.0, 1.0);
+    EXPECT_DOUBLE_EQ(last, 1.0);
+}
+
+TEST_F(Region, MayBeReadFromSeveralThreads) {
+    const cv::Mat pixels = patterned(800, 300, CV_8UC3);
+    const ScanFile scan = written(pixels, {.packing = Written::Packing::Lzw});
+    std::array<double, 4> wrong{};
+    std::vector<std::jthread> threads;
+    for (std::size_t t = 0; t < wrong.size(); ++t) {
+        threads.emplace_back([&, t, copy = scan] {
+            for (int k = 0; k < 20; ++k) {
+                const cv::Rect region(static_cast<int>(t) * 100 + 13 * k, 7 * k, 120, 90);
+                const auto part = copy.read(region);
+                const cv::Rect inside = region & cv::Rect(0, 0, 800, 300);
+                wrong[t] += part ? cv::norm(*part, pixels(inside), cv::NORM_INF) : 1000.0;
+            }
+        });
+    }
+    threads.clear();
+    EXPECT_EQ(wrong, (std::array<double, 4>{}));
+}
+
+} // namespace
+} // namespace pithward::test
