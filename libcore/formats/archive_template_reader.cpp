@@ -260,7 +260,7 @@ private:
 } // namespace
 
 Outcome<WidthTable> read_archive_template(std::istream& in) {
-    const auto text = read_text(in);
+    const auto text = read_utf8(in);
     if (!text) {
         return tl::unexpected(text.error());
     }

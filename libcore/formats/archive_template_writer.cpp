@@ -79,9 +79,8 @@ void write_variables(std::ostream& out, const std::vector<std::string>& names,
            "detail, method, C or N for Character or Numeric data)\n#\n"
            "## age_CE\tage,,,year Common Era,,tree ring,,,N,\n";
     for (std::size_t i = 0; i < names.size(); ++i) {
-        std::string shown = identifiers[i];
-        std::ranges::replace(shown, ';', '_');
-        out << "## " << names[i] << "_raw\ttotal ring width,,,millimeter,,tree ring,,,N,Tree ID: " << shown << '\n';
+        out << "## " << names[i] << "_raw\ttotal ring width,,,millimeter,,tree ring,,,N,Tree ID: " << identifiers[i]
+            << '\n';
     }
     out << "#---------------------\n# Data:\n# Missing_Values: NA\n";
 }
@@ -133,6 +132,7 @@ Outcome<std::vector<std::string>> write_archive_template(std::ostream& out, cons
         last = std::max(last, series.last_year().value());
         written.push_back(&series);
         wanted.push_back(as_utf8(series.id));
+        std::ranges::replace(wanted.back(), ';', '_'); // It ends the identifier in a ## line.
     }
     if (written.empty()) {
         return fail("", "there is no series to write", "choose an input that holds widths");

@@ -117,10 +117,18 @@ CsvDialect csv_dialect(std::string_view text) {
     if (names_separator(line)) {
         return {line.back()};
     }
-    const auto count = [&](char c) { return std::ranges::count(line, c); };
+    std::array<std::size_t, 256> counts{};
+    bool quoted = false;
+    for (const char c : text) {
+        quoted = quoted != (c == '"');
+        if (!quoted && (c == '\r' || c == '\n')) {
+            break;
+        }
+        counts[static_cast<unsigned char>(c)] += quoted ? 0 : 1;
+    }
     CsvDialect dialect;
     for (const char candidate : {'\t', ';'}) {
-        if (count(candidate) > count(dialect.separator)) {
+        if (counts[static_cast<unsigned char>(candidate)] > counts[static_cast<unsigned char>(dialect.separator)]) {
             dialect.separator = candidate;
         }
     }

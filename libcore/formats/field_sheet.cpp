@@ -197,7 +197,7 @@ void add_field(std::string& row, std::string_view text) {
 } // namespace
 
 Outcome<std::vector<Site>> read_field_sheet(std::istream& in) {
-    const auto text = read_text(in, most_sheet_bytes);
+    const auto text = read_utf8(in, most_sheet_bytes);
     if (!text) {
         return tl::unexpected(text.error());
     }

@@ -212,7 +212,7 @@ void write_rows(std::ostream& out, const CsvColumns& columns, int from, int to, 
 } // namespace
 
 Outcome<WidthTable> read_series_csv(std::istream& in) {
-    const auto text = read_text(in);
+    const auto text = read_utf8(in);
     if (!text) {
         return tl::unexpected(text.error());
     }

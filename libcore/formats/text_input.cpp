@@ -66,6 +66,10 @@ Outcome<std::string> read_text(std::istream& in, std::size_t limit) {
     return text;
 }
 
+Outcome<std::string> read_utf8(std::istream& in, std::size_t limit) {
+    return read_text(in, limit).map([](const std::string& text) { return as_utf8(text); });
+}
+
 Outcome<std::vector<Line>> split_lines(std::string_view text) {
     std::vector<Line> lines;
     while (!text.empty()) {

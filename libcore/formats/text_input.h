@@ -26,6 +26,9 @@ inline constexpr double greatest_width_mm = 100'000.0;
 /// that breaks off, and on bytes that no text holds.
 [[nodiscard]] Outcome<std::string> read_text(std::istream& in, std::size_t limit = most_bytes);
 
+/// The same as UTF-8: bytes that are none, as older spreadsheets write them, are taken as Latin-1.
+[[nodiscard]] Outcome<std::string> read_utf8(std::istream& in, std::size_t limit = most_bytes);
+
 /// One line of a text, without its end.
 struct Line {
     std::string_view text;

@@ -46,9 +46,9 @@ TEST(SeriesCsv, ASeriesMayBeCalledRing) {
 
 TEST(SeriesCsv, NamesAreQuotedWhereTheyMustBe) {
     WidthTable table;
-    table.series = {series("a, \"b\"", 1990, {1.0}), series("c;d", 1990, {1.0})};
+    table.series = {series("a, \"b\"", 1990, {1.0}), series("c;d;;;", 1990, {1.0})};
     const auto out = written(write_series_csv, table);
-    EXPECT_EQ(out.text.substr(0, out.text.find('\n')), R"(year,"a, ""b""","c;d")");
+    EXPECT_EQ(out.text.substr(0, out.text.find('\n')), R"(year,"a, ""b""","c;d;;;")");
     EXPECT_EQ(table_in(read_series_csv, out.text).series, table.series);
 }
 
