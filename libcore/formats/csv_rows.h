@@ -25,8 +25,8 @@ struct CsvDialect {
     [[nodiscard]] bool decimal_comma() const { return separator != ','; }
 };
 
-/// The separator: what a first line "sep=;" names, else whichever of semicolon, tab and comma the first row has most, quoted
-/// fields left aside.
+/// The separator: what a first line "sep=;" names, else whichever of semicolon, tab and comma the first row has most,
+/// quoted fields left aside.
 [[nodiscard]] CsvDialect csv_dialect(std::string_view text);
 
 /// Calls `take` with each row that is not blank; a row ends with LF, CR LF or CR, fields may be quoted and then hold

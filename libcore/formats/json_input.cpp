@@ -69,11 +69,15 @@ std::optional<int> whole_in(const nlohmann::json& value, int least, int greatest
     return number >= least && number <= greatest ? std::optional(static_cast<int>(number)) : std::nullopt;
 }
 
+std::string text_from(const nlohmann::json& value) {
+    return without_byte_order_marks(value.get<std::string>());
+}
+
 std::optional<std::string> short_text(const nlohmann::json& value) {
     if (!value.is_string()) {
         return std::nullopt;
     }
-    const auto& text = value.get_ref<const std::string&>();
+    const std::string text = text_from(value);
     const bool usable = !has_control(text) && columns(text) <= longest_identifier;
     return usable ? std::optional(std::string(trimmed(text))) : std::nullopt;
 }

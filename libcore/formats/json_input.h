@@ -23,6 +23,8 @@ inline constexpr int deepest_json = 32;
 [[nodiscard]] const nlohmann::json& member(const nlohmann::json& object, const char* key);
 /// A whole number within bounds, else nothing.
 [[nodiscard]] std::optional<int> whole_in(const nlohmann::json& value, int least, int greatest);
+/// The text of a string; it must be one.
+[[nodiscard]] std::string text_from(const nlohmann::json& value);
 /// A text without control characters and with at most `longest_identifier` characters, else nothing.
 [[nodiscard]] std::optional<std::string> short_text(const nlohmann::json& value);
 

@@ -35,7 +35,7 @@ Outcome<std::map<Year, std::string>> comments_from(const json& value, const std:
         if (!year || *year < least_year || *year > greatest_year + 1 || !text.is_string()) {
             return broken;
         }
-        comments.emplace(*year, text.get<std::string>());
+        comments.emplace(*year, text_from(text));
     }
     return comments;
 }
@@ -88,7 +88,7 @@ Outcome<std::vector<std::string>> headers_from(const json& value) {
         return fail("headers", "they must be at most three texts", "shorten the list, or leave it out");
     }
     for (const json& line : value) {
-        headers.push_back(line.get<std::string>());
+        headers.push_back(text_from(line));
     }
     return headers;
 }

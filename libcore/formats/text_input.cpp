@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <utility>
 
 namespace pithward::formats {
 
@@ -58,16 +59,26 @@ Outcome<std::string> read_text(std::istream& in, std::size_t limit) {
         return fail("", "this is not plain text (byte " + std::to_string(zero + 1) + " is zero)",
                     "check that it is the right file, saved as plain text in UTF-8");
     }
-    std::size_t start = 0;
-    while (std::string_view(text).substr(start).starts_with(byte_order_mark)) {
-        start += byte_order_mark.size();
-    }
-    text.erase(0, start);
-    return text;
+    return without_byte_order_marks(std::move(text));
 }
 
 Outcome<std::string> read_utf8(std::istream& in, std::size_t limit) {
     return read_text(in, limit).map([](const std::string& text) { return as_utf8(text); });
+}
+
+std::string without_byte_order_marks(std::string text) {
+    if (text.find(byte_order_mark) == std::string::npos) {
+        return text;
+    }
+    std::string kept;
+    kept.reserve(text.size());
+    for (const char c : text) {
+        kept += c;
+        if (kept.ends_with(byte_order_mark)) {
+            kept.resize(kept.size() - byte_order_mark.size());
+        }
+    }
+    return kept;
 }
 
 Outcome<std::vector<Line>> split_lines(std::string_view text) {

@@ -22,12 +22,15 @@ inline constexpr int greatest_year = 20'000;
 /// No ring is wider; a greater number is a fault of the file.
 inline constexpr double greatest_width_mm = 100'000.0;
 
-/// The whole of a stream as text, without byte order marks at its start. Fails on more than `limit` bytes, on a stream
+/// The whole of a stream as text, without byte order marks. Fails on more than `limit` bytes, on a stream
 /// that breaks off, and on bytes that no text holds.
 [[nodiscard]] Outcome<std::string> read_text(std::istream& in, std::size_t limit = most_bytes);
 
 /// The same as UTF-8: bytes that are none, as older spreadsheets write them, are taken as Latin-1.
 [[nodiscard]] Outcome<std::string> read_utf8(std::istream& in, std::size_t limit = most_bytes);
+
+/// A text without the byte order marks that stand at its start and, where files were put together, amid it.
+[[nodiscard]] std::string without_byte_order_marks(std::string text);
 
 /// One line of a text, without its end.
 struct Line {

@@ -10,6 +10,10 @@ namespace {
 TEST(TextInput, ByteOrderMarksAreDroppedAndSizesBounded) {
     std::istringstream marked("\xEF\xBB\xBFyear");
     EXPECT_EQ(read_text(marked).value_or(""), "year");
+    std::istringstream joined("\xEF\xBB\xBF"
+                              "a\n\xEF\xBB\xBF"
+                              "b\xEF\xEF\xBB\xBF\xBB\xBF");
+    EXPECT_EQ(read_text(joined).value_or(""), "a\nb");
     std::istringstream large(std::string((1 << 20) + 1, 'x'));
     EXPECT_FALSE(read_text(large, 1 << 20).has_value());
 }
