@@ -20,34 +20,57 @@ struct DecadalText {
     std::vector<DecadalLine> lines;
 };
 
-/// The lines of a run have the same seven first columns and a minus in column 8. It is the years' if they come down to
-/// zero, or if nothing tells: the identifier's if they go up.
-bool minus_belongs_to_identifier(const std::vector<DecadalLine>& lines, std::size_t first, std::size_t end) {
+/// Lines with the same seven first columns and a minus in column 8, one after the other.
+struct SignRun {
+    std::size_t first = 0;
+    std::size_t end = 0;
+    std::optional<bool> is_of_year; ///< Whose the minus is, where the run tells.
+};
+
+/// The minus is the years' where they come down to zero with it, the identifier's where they go up.
+std::optional<bool> minus_is_of_year(const std::vector<DecadalLine>& lines, std::size_t first, std::size_t end) {
     if (end - first >= 2) {
-        return lines[first].year > lines[first + 1].year;
+        return lines[first].year < lines[first + 1].year;
     }
     const DecadalLine& line = lines[first];
-    const bool year_goes_on = end < lines.size() && lines[end].identifier == line.identifier;
-    const bool fits_decade = line.count <= room_in_decade(line.year);
-    return !year_goes_on && !fits_decade;
+    if (end < lines.size() && lines[end].identifier == line.identifier) {
+        return true; // It goes on with years above -1000.
+    }
+    const bool fits_year = line.count <= room_in_decade(line.year);
+    const bool fits_identifier = line.count <= room_in_decade(-line.year);
+    return fits_year == fits_identifier ? std::nullopt : std::optional(fits_year);
 }
 
+/// Gives each minus in column 8 to the year or to the identifier. A run that doesn't tell follows the others of the
+/// file; where none tells, it is the year's.
 void settle_signs(std::vector<DecadalLine>& lines) {
-    for (std::size_t first = 0; first < lines.size();) {
-        std::size_t end = first + 1;
-        if (lines[first].sign_open) {
-            const auto same = [&](const DecadalLine& l) {
-                return l.sign_open && l.identifier == lines[first].identifier;
-            };
-            end = static_cast<std::size_t>(std::find_if_not(lines.begin() + first, lines.end(), same) - lines.begin());
-            if (minus_belongs_to_identifier(lines, first, end)) {
-                for (std::size_t i = first; i < end; ++i) {
-                    lines[i].year = -lines[i].year;
-                    lines[i].identifier += '-';
-                }
-            }
+    std::vector<SignRun> runs;
+    std::size_t of_years = 0;
+    std::size_t of_identifiers = 0;
+    for (std::size_t first = 0; first < lines.size(); ++first) {
+        if (!lines[first].sign_open) {
+            continue;
         }
-        first = end;
+        SignRun run{first, first + 1, std::nullopt};
+        while (run.end < lines.size() && lines[run.end].sign_open &&
+               lines[run.end].identifier == lines[first].identifier) {
+            ++run.end;
+        }
+        run.is_of_year = minus_is_of_year(lines, run.first, run.end);
+        of_years += run.is_of_year.value_or(false) ? 1 : 0;
+        of_identifiers += run.is_of_year.value_or(true) ? 0 : 1;
+        first = run.end - 1;
+        runs.push_back(run);
+    }
+    const bool mostly_years = of_years >= of_identifiers;
+    for (const SignRun& run : runs) {
+        if (run.is_of_year.value_or(mostly_years)) {
+            continue;
+        }
+        for (std::size_t i = run.first; i < run.end; ++i) {
+            lines[i].year = -lines[i].year;
+            lines[i].identifier += '-';
+        }
     }
 }
 

@@ -59,6 +59,12 @@ Outcome<std::string> read_text(std::istream& in, std::size_t limit) {
         return fail("", "this is not plain text (byte " + std::to_string(zero + 1) + " is zero)",
                     "check that it is the right file, saved as plain text in UTF-8");
     }
+    // Old systems end a text with the character 26.
+    const std::size_t last = text.find_last_not_of("\x1A\r\n \t");
+    if (const std::size_t end_mark = text.find('\x1A', last == std::string::npos ? 0 : last);
+        end_mark != std::string::npos) {
+        text.resize(end_mark);
+    }
     return without_byte_order_marks(std::move(text));
 }
 

@@ -22,8 +22,8 @@ inline constexpr int greatest_year = 20'000;
 /// No ring is wider; a greater number is a fault of the file.
 inline constexpr double greatest_width_mm = 100'000.0;
 
-/// The whole of a stream as text, without byte order marks. Fails on more than `limit` bytes, on a stream
-/// that breaks off, and on bytes that no text holds.
+/// The whole of a stream as text, without byte order marks and without the end mark of old systems. Fails on more than
+/// `limit` bytes, on a stream that breaks off, and on bytes that no text holds.
 [[nodiscard]] Outcome<std::string> read_text(std::istream& in, std::size_t limit = most_bytes);
 
 /// The same as UTF-8: bytes that are none, as older spreadsheets write them, are taken as Latin-1.

@@ -72,6 +72,14 @@ TEST(DecadalRead, AMinusThatEndsAnIdentifierIsToldFromThatOfAYear) {
     EXPECT_EQ(table.series[0].first_year, Year(1998));
 }
 
+TEST(DecadalRead, WhereALineDoesNotTellWhoseAMinusIsTheFileDoes) {
+    const std::string one_line = "ABCDEFG-1990   100   101   999\n";
+    EXPECT_EQ(table_in(read_decadal, one_line).series[0].first_year, Year(-1990));
+    const auto table = table_in(read_decadal, one_line + "BCDEFGH-1998   100   101\nBCDEFGH-2000   999\n");
+    EXPECT_EQ(table.series[0].id, "ABCDEFG-");
+    EXPECT_EQ(table.series[0].first_year, Year(1990));
+}
+
 TEST(DecadalRead, YearsRunThroughZero) {
     const auto table = table_in(read_decadal, "A         -2    10    11\n"
                                               "A          0    12    13   999\n");
@@ -115,6 +123,8 @@ TEST(DecadalRead, LineEndsOfAllSystemsAreRead) {
         EXPECT_EQ(widths(table.series[0]), (std::vector{1.0, 1.01}));
         // The last line may lack its end.
         EXPECT_EQ(table_in(read_decadal, lines[1] + end + lines[2]).series, table.series);
+        // Old systems end a file with the character 26.
+        EXPECT_EQ(table_in(read_decadal, lines[1] + end + lines[2] + end + "\x1A").series, table.series);
     }
 }
 
