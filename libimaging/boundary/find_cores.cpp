@@ -2,6 +2,7 @@
 
 #include "libimaging/boundary/direction.h"
 #include "libimaging/boundary/flat_strip.h"
+#include "libimaging/boundary/wood/judge_wood.h"
 #include "libimaging/boundary/wood/wood_model.h"
 #include "libimaging/strip/core_finder.h"
 #include "libimaging/strip/lanes.h"
@@ -27,7 +28,7 @@ Outcome<FoundCore> directed(const ScanFile& scan, const Calibration& calibration
         return tl::unexpected(lanes.error());
     }
     const boundary::Relief relief = boundary::relief_of(*lanes);
-    const boundary::WoodModel& model = boundary::wood_model(WoodType::Conifer);
+    const boundary::WoodModel& model = boundary::wood_model(boundary::judge_wood(*lanes).type);
     const boundary::Direction direction = boundary::direction_of(
         boundary::flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm()));
     FoundCore core;

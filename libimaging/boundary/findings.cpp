@@ -14,6 +14,7 @@ constexpr double outlier = 0.9; ///< Change of ln(width) against the neighbours'
 constexpr double near_break_mm = 0.3;
 constexpr double long_break_mm = 0.6; ///< A longer break may have lost whole rings.
 constexpr double sure_of_bark = 0.95;
+constexpr double sure_of_wood = 0.95;
 
 std::string percent(double share) {
     return std::to_string(std::lround(100.0 * share)) + " %";
@@ -134,6 +135,20 @@ void bark_end(Reading& reading) {
     add(reading, std::move(finding));
 }
 
+void kind_of_wood(Reading& reading, const WoodJudgement& wood) {
+    if (wood.probability >= sure_of_wood || reading.path.legs.empty()) {
+        return;
+    }
+    Finding finding;
+    finding.kind = FindingKind::Wood;
+    finding.at = reading.path.legs.front().points.front();
+    finding.reason =
+        "the wood was taken as " + word(wood.type) + " (" + percent(wood.probability) + "): " + wood.reason;
+    finding.proposal = "choose the kind of wood if it is another one";
+    finding.probability = 1.0 - wood.probability;
+    add(reading, std::move(finding));
+}
+
 } // namespace
 
 void add_flags(Reading& reading, const std::vector<double>& width_mm) {
@@ -160,7 +175,8 @@ void add_flags(Reading& reading, const std::vector<double>& width_mm) {
     }
 }
 
-void add_findings(Reading& reading, const OuterEnd& outer, bool outer_given) {
+void add_findings(Reading& reading, const OuterEnd& outer, bool outer_given, const WoodJudgement& wood) {
+    kind_of_wood(reading, wood);
     bark_end(reading);
     if (!outer_given) {
         outer_wood(reading, outer);

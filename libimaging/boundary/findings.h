@@ -3,6 +3,7 @@
 #include "libcore/specimen/reading.h"
 #include "libimaging/boundary/outer_end.h"
 #include "libimaging/boundary/sequence.h"
+#include "libimaging/boundary/wood/judge_wood.h"
 
 #include <vector>
 
@@ -12,8 +13,8 @@ namespace pithward::boundary {
 void add_flags(Reading& reading, const std::vector<double>& width_mm);
 
 /// What asks for an answer in a proposed reading: doubtful boundaries, places of one that may be overlooked, wide
-/// breaks, the judged outer wood, a doubtful bark end. Numbers the findings from 1.
-void add_findings(Reading& reading, const OuterEnd& outer, bool outer_given);
+/// breaks, the judged outer wood, a doubtful bark end or kind of wood. Numbers the findings from 1.
+void add_findings(Reading& reading, const OuterEnd& outer, bool outer_given, const WoodJudgement& wood);
 
 /// Boundaries of less confidence than this, and turned-down candidates of more than its complement, are findings.
 inline constexpr double sure = 0.8;

@@ -6,6 +6,7 @@
 #include "libimaging/boundary/flat_strip.h"
 #include "libimaging/boundary/outer_end.h"
 #include "libimaging/boundary/sequence.h"
+#include "libimaging/boundary/wood/judge_wood.h"
 #include "libimaging/boundary/wood/wood_model.h"
 #include "libimaging/strip/lanes.h"
 #include "libimaging/strip/strip_geometry.h"
@@ -179,7 +180,8 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     }
     const Work flattening{work.stop, [&](double done) { work.report(0.6 + 0.3 * done); }};
     const Relief relief = relief_of(*lanes);
-    const WoodModel& model = wood_model(request.wood.value_or(WoodType::Conifer));
+    const WoodJudgement wood = request.wood ? WoodJudgement{*request.wood, 1.0, "given"} : judge_wood(*lanes);
+    const WoodModel& model = wood_model(wood.type);
     const FlatStrip strip = flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm(), flattening);
     const std::vector<Mark> marks = model.marks(strip);
     const OuterEnd outer = outer_end(*lanes, strip, marks);
@@ -202,10 +204,11 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     }
     add_breaks(reading, gaps, strip, geometry);
     add_boundaries(reading, choose(strip, marks, outer, gaps, reading.outer), strip, geometry);
-    if (reading.boundaries.empty()) {
+    // The edge of something under the bark is no ring boundary by itself.
+    if (std::ranges::all_of(reading.boundaries, [](const Boundary& boundary) { return boundary.curve.empty(); })) {
         return tl::unexpected(no_wood(scan.header().file, "no ring boundary was found under the path"));
     }
-    add_findings(reading, outer, request.outer != OuterWood::Unknown);
+    add_findings(reading, outer, request.outer != OuterWood::Unknown, wood);
     work.report(1.0);
     return reading;
 }

@@ -3,6 +3,7 @@
 #include "libimaging/strip/straighten.h"
 
 #include <opencv2/core/utility.hpp>
+#include <opencv2/imgproc.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -75,6 +76,44 @@ Outcome<Lanes> lanes_along(const ScanFile& scan, const StripGeometry& geometry, 
         return fail(scan.header().file, "stopped", "start again when wanted");
     }
     return lanes;
+}
+
+Lanes coarser(const Lanes& lanes, double px_per_mm) {
+    const int step = std::max(1, static_cast<int>(std::lround(1.0 / (px_per_mm * lanes.px_mm))));
+    Lanes out = lanes;
+    if (step == 1) {
+        return out;
+    }
+    const int columns = lanes.columns() / step;
+    for (std::size_t c = 0; c < out.rgb.size(); ++c) {
+        cv::resize(lanes.rgb[c].colRange(0, columns * step), out.rgb[c], cv::Size(columns, lanes.count()), 0.0, 0.0,
+                   cv::INTER_AREA);
+    }
+    out.px_mm = lanes.px_mm * step;
+    out.start_mm = lanes.start_mm + 0.5 * (step - 1) * lanes.px_mm;
+    return out;
+}
+
+Lanes within_path(const Lanes& lanes) {
+    const int beyond = std::max(0, static_cast<int>(std::lround(-lanes.start_mm / lanes.px_mm)));
+    Lanes out = lanes;
+    if (lanes.columns() - 2 * beyond < 2) {
+        return out;
+    }
+    for (cv::Mat1f& channel : out.rgb) {
+        channel = channel.colRange(beyond, lanes.columns() - beyond).clone();
+    }
+    out.start_mm = lanes.start_mm + beyond * lanes.px_mm;
+    return out;
+}
+
+Lanes middle_of(const Lanes& lanes, double half_breadth_mm) {
+    const int half = std::min(lanes.centre(), static_cast<int>(half_breadth_mm / lanes.lane_mm));
+    Lanes out = lanes;
+    for (cv::Mat1f& channel : out.rgb) {
+        channel = channel.rowRange(lanes.centre() - half, lanes.centre() + half + 1).clone();
+    }
+    return out;
 }
 
 } // namespace pithward

@@ -38,4 +38,13 @@ struct LanesOptions {
 [[nodiscard]] Outcome<Lanes> lanes_along(const ScanFile& scan, const StripGeometry& geometry, double px_per_mm,
                                          const LanesOptions& options = {}, const Work& work = {});
 
+/// The same lanes with columns averaged to about `px_per_mm`; unchanged when they are no finer.
+[[nodiscard]] Lanes coarser(const Lanes& lanes, double px_per_mm);
+
+/// The lanes without what lies beyond the two ends of the path.
+[[nodiscard]] Lanes within_path(const Lanes& lanes);
+
+/// The lanes within `half_breadth_mm` of the path.
+[[nodiscard]] Lanes middle_of(const Lanes& lanes, double half_breadth_mm);
+
 } // namespace pithward

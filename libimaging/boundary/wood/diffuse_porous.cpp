@@ -36,15 +36,15 @@ const FlowPlan flow_plan{
 };
 
 constexpr OddsModel odds{
-    .constant = -3.40,
-    .log_fall = 2.71,
-    .log_relative_fall = -0.65,
-    .softness = -3.11,
-    .before = -1.54,
-    .after = -1.02,
-    .recovery = 2.79,
-    .support = 0.40,
-    .weaker_side = 0.98,
+    .constant = -2.85,
+    .log_fall = 3.07,
+    .log_relative_fall = -0.96,
+    .softness = -3.27,
+    .before = -1.81,
+    .after = -0.83,
+    .recovery = 2.76,
+    .support = 0.50,
+    .weaker_side = 0.66,
 };
 
 /// +1 when the lines are darker than the ground, -1 when they are paler: the stronger of the two tails after smoothing

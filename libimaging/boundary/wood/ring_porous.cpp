@@ -32,15 +32,15 @@ const FlowPlan flow_plan{
 };
 
 constexpr OddsModel odds{
-    .constant = -4.70,
-    .log_fall = 0.61,
-    .log_relative_fall = -0.78,
-    .softness = -1.20,
-    .before = 4.05,
-    .after = -5.80,
-    .recovery = 1.09,
-    .support = 1.61,
-    .weaker_side = 1.06,
+    .constant = -4.82,
+    .log_fall = 0.46,
+    .log_relative_fall = -0.37,
+    .softness = -1.84,
+    .before = 4.72,
+    .after = -6.22,
+    .recovery = 1.36,
+    .support = 1.26,
+    .weaker_side = 1.16,
 };
 
 /// Standard deviation over the lanes that are wood for sure.
