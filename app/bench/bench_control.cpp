@@ -160,13 +160,13 @@ void BenchControl::swap_ends() {
 }
 
 void BenchControl::set_wood(WoodType wood) {
-    if (model_.core() != nullptr && model_.core()->reading.wood != wood) {
+    if (model_.core() != nullptr && said_wood(model_.core()->reading) != wood) {
         reread(static_cast<std::size_t>(model_.core_index()), [wood](ReadingRequest& request) { request.wood = wood; });
     }
 }
 
 void BenchControl::set_outer(OuterWood outer) {
-    if (model_.core() != nullptr && model_.core()->reading.outer != outer) {
+    if (model_.core() != nullptr && said_outer(model_.core()->reading) != outer) {
         reread(static_cast<std::size_t>(model_.core_index()),
                [outer](ReadingRequest& request) { request.outer = outer; });
     }

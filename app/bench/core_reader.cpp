@@ -1,5 +1,6 @@
 #include "app/bench/core_reader.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace pithward::bench {
@@ -11,7 +12,21 @@ Work part_of(const Work& work, double from, double to) {
     return Work{work.stop, [work, from, to](double done) { work.report(from + (to - from) * done); }};
 }
 
+bool in_doubt(const Reading& reading, FindingKind kind) {
+    return std::ranges::any_of(reading.findings, [kind](const Finding& finding) {
+        return finding.kind == kind && finding.state == Finding::State::Open;
+    });
+}
+
 } // namespace
+
+std::optional<WoodType> said_wood(const Reading& reading) {
+    return in_doubt(reading, FindingKind::Wood) ? std::nullopt : std::optional(reading.wood);
+}
+
+OuterWood said_outer(const Reading& reading) {
+    return in_doubt(reading, FindingKind::OuterWood) ? OuterWood::Unknown : reading.outer;
+}
 
 ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, const Work& work) {
     constexpr double share_of_finding = 0.3;
@@ -60,8 +75,8 @@ ReadingRequest request_of(const Reading& reading, const Calibration& calibration
         request.path = reading.path.legs.front().points;
     }
     request.bark_end = reading.bark_end;
-    request.wood = reading.wood;
-    request.outer = reading.outer;
+    request.wood = said_wood(reading);
+    request.outer = said_outer(reading);
     request.last_year = reading.last_year;
     return request;
 }

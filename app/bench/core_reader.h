@@ -22,6 +22,11 @@ struct ReadCores {
 [[nodiscard]] Outcome<MeasuredCore> read_path(const OpenedScan& scan, const ReadingRequest& request, double breadth_mm,
                                               const Work& work);
 
+/// The kind of wood and the outer wood of a reading, as far as somebody has said them: what the program judged by
+/// itself stands with an open finding.
+[[nodiscard]] std::optional<WoodType> said_wood(const Reading& reading);
+[[nodiscard]] OuterWood said_outer(const Reading& reading);
+
 /// What was asked for when a reading was made, so that it can be asked again with one thing changed.
 [[nodiscard]] ReadingRequest request_of(const Reading& reading, const Calibration& calibration);
 

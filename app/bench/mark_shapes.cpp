@@ -71,7 +71,9 @@ TurnedDownMark turned_down_mark(const Candidate& candidate, const MeasuredCore& 
     for (int i = 0; i < 2; ++i) {
         if (mark.tips[i].size() > 1) {
             const QPointF middle = 0.5 * (mark.tips[i].front() + mark.tips[i].back());
-            mark.strikes[i] = {middle + QPointF(-4.0, 3.0), middle + QPointF(4.0, -3.0)};
+            const QPointF along = foot_of(mark.tips[i], middle).direction;
+            const QPointF across(-4.5 * along.y(), 4.5 * along.x());
+            mark.strikes[i] = {middle - across, middle + across};
         }
     }
     return mark;

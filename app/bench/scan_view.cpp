@@ -15,7 +15,7 @@ namespace pithward::bench {
 
 namespace {
 
-constexpr double margin = 24.0;
+constexpr double margin = 44.0; ///< Room for the words beyond the ends of a path.
 
 } // namespace
 

@@ -131,6 +131,23 @@ TEST_F(BenchControlTest, SwappedEndsAreReadFromTheOtherEnd) {
     EXPECT_EQ(model().core()->reading.path.legs[0].points.front(), (ImagePoint{1900, 100}));
 }
 
+TEST_F(BenchControlTest, WhatTheProgramJudgedIsNotTakenForSaid) {
+    read({"a.png"});
+    Reading reading = model().core()->reading;
+    reading.outer = OuterWood::Complete;
+    EXPECT_EQ(said_outer(reading), OuterWood::Complete);
+    reading.findings.front().kind = FindingKind::OuterWood;
+    EXPECT_EQ(said_outer(reading), OuterWood::Unknown);
+    EXPECT_EQ(request_of(reading, *model().scan()->calibration).outer, OuterWood::Unknown);
+}
+
+TEST_F(BenchControlTest, SayingTheOuterWoodReadsTheCoreAgain) {
+    read({"a.png"});
+    control.set_outer(OuterWood::Lost);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !control.jobs().busy(); }));
+    EXPECT_EQ(model().core()->reading.outer, OuterWood::Lost);
+}
+
 TEST_F(BenchControlTest, AFolderGivesItsScansByName) {
     const QTemporaryDir folder(QDir::tempPath() + "/scans of März-XXXXXX");
     for (const char* name : {"b.png", "a.tif", "notes.txt"}) {
