@@ -57,7 +57,7 @@ fuzz_each() {
 }
 
 fuzz() {
-    required "Configure fuzz" cmake --preset fuzz -DPITHWARD_TESTS=OFF
+    required "Configure fuzz" cmake --preset fuzz
     # shellcheck disable=SC2046 # target names are words
     required "Build fuzz" build fuzz $(targets_of build/fuzz fuzz_)
     check "A minute of each fuzz target" fuzz_each
