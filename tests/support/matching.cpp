@@ -53,6 +53,10 @@ Matching match(const Reading& reading, const demo::Truth& truth) {
     out.visible = static_cast<int>(std::ranges::count(truth.boundaries, true, &demo::TrueBoundary::visible));
     out.proposed = static_cast<int>(reading.boundaries.size());
     out.spurious = static_cast<int>(std::ranges::count(taken, false));
+    for (std::size_t b = 0; b < reading.boundaries.size(); ++b) {
+        const bool outside = line.along(reading.boundaries[b].at) < line.along(truth.boundaries.front().at);
+        out.in_bark += !taken[b] && outside ? 1 : 0;
+    }
     std::ranges::sort(out.matches, {}, &Match::boundary);
     return out;
 }

@@ -21,7 +21,8 @@ struct Matching {
     int visible = 0;  ///< True boundaries that can be seen.
     int found = 0;    ///< Visible ones with a boundary of the reading.
     int proposed = 0; ///< Boundaries of the reading on the true path.
-    int spurious = 0; ///< Boundaries that match none, visible or not.
+    int spurious = 0; ///< Boundaries that match none, visible or not ...
+    int in_bark = 0;  ///< ... and of these the ones outside the outermost true boundary.
 };
 
 /// Pairs each true boundary with the nearest one of the reading, one to one, nearest first, up to 0.06 mm or 2 pixels
