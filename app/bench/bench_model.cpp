@@ -6,7 +6,11 @@
 namespace pithward::bench {
 
 BenchModel::BenchModel(QObject* parent)
-    : QObject(parent) {}
+    : QObject(parent) {
+    connect(
+        this, &BenchModel::noted, this, [this] { emit changed(std::exchange(gathered_, Changes())); },
+        Qt::QueuedConnection);
+}
 
 const BenchScan* BenchModel::find(int id) const {
     const auto scan = std::ranges::find(scans_, id, &BenchScan::id);
@@ -116,11 +120,10 @@ Outcome<void> BenchModel::set_last_year(std::optional<Year> year) {
 }
 
 void BenchModel::note(Changes changes) {
-    const bool first = !noted_;
-    noted_ |= changes;
+    const bool first = !gathered_;
+    gathered_ |= changes;
     if (first) {
-        QMetaObject::invokeMethod(
-            this, [this] { emit changed(std::exchange(noted_, Changes())); }, Qt::QueuedConnection);
+        emit noted();
     }
 }
 

@@ -62,6 +62,8 @@ public:
 
 signals:
     void changed(pithward::bench::BenchModel::Changes changes);
+    /// For the class itself: comes back when control returns to the event loop.
+    void noted();
 
 private:
     BenchScan* at(int id);
@@ -71,7 +73,7 @@ private:
     int next_id_ = 1;
     int shown_ = 0;
     int core_ = 0;
-    Changes noted_;
+    Changes gathered_;
 };
 
 } // namespace pithward::bench

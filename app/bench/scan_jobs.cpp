@@ -7,6 +7,14 @@ namespace pithward::bench {
 ScanJobs::ScanJobs(QObject* parent)
     : QObject(parent) {
     pool_.setMaxThreadCount(1);
+    connect(
+        this, &ScanJobs::reported, this,
+        [this](quint64 job, double done) {
+            if (running_ && running_->number == job) {
+                emit progressed(done);
+            }
+        },
+        Qt::QueuedConnection);
 }
 
 ScanJobs::~ScanJobs() {
@@ -29,6 +37,7 @@ std::shared_ptr<ScanJobs::Job> ScanJobs::begin(const QString& title) {
         running_->stop.request_stop();
     }
     running_ = std::make_shared<Job>();
+    running_->number = ++begun_;
     emit started(title);
     return running_;
 }
@@ -36,19 +45,11 @@ std::shared_ptr<ScanJobs::Job> ScanJobs::begin(const QString& title) {
 Work ScanJobs::work_of(const std::shared_ptr<Job>& job) {
     // Whole per cents only: a kernel may report much more often than anybody can see.
     auto last = std::make_shared<std::atomic<int>>(-1);
-    return Work{job->stop.get_token(), [this, job = std::weak_ptr(job), last](double done) {
+    return Work{job->stop.get_token(), [this, number = job->number, last](double done) {
                     const int percent = static_cast<int>(done * 100.0);
-                    if (last->exchange(percent) == percent) {
-                        return;
+                    if (last->exchange(percent) != percent) {
+                        emit reported(number, done);
                     }
-                    QMetaObject::invokeMethod(
-                        this,
-                        [this, job, done] {
-                            if (running_ && job.lock() == running_) {
-                                emit progressed(done);
-                            }
-                        },
-                        Qt::QueuedConnection);
                 }};
 }
 

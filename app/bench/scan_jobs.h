@@ -47,9 +47,12 @@ signals:
     void progressed(double done);
     /// The bench is idle again; `cancelled` when the last job was stopped.
     void finished(bool cancelled);
+    /// For the class itself: from the working thread to the window's.
+    void reported(quint64 job, double done);
 
 private:
     struct Job {
+        quint64 number = 0;
         std::stop_source stop;
     };
     std::shared_ptr<Job> begin(const QString& title);
@@ -57,6 +60,7 @@ private:
     /// True when the job's result is still wanted.
     bool finish(const std::shared_ptr<Job>& job);
 
+    quint64 begun_ = 0;
     std::shared_ptr<Job> running_;
     QThreadPool pool_;
 };

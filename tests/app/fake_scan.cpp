@@ -37,7 +37,7 @@ Reading fake_reading(const ReadingRequest& request) {
     reading.calibrations[request.scan_name] = request.calibration;
     const ImagePoint way = request.path.back() - request.path.front();
     const double length = std::hypot(way.x, way.y);
-    for (double s = fake_step; s <= length; s += fake_step) {
+    for (int s = fake_step; s <= static_cast<int>(length); s += fake_step) {
         Boundary boundary;
         boundary.id = {static_cast<std::int64_t>(reading.boundaries.size()) + 1};
         boundary.at = request.path.front() + way * (s / length);
