@@ -49,11 +49,12 @@ show_demo_core() {
 
 # measure_demo PROGRAM: the main job on every demo scan.
 measure_demo() {
-    local scan wood outer last_year
+    local scan wood outer last_year said
     mkdir -p "$demo_results"
     printf '%-8s %-15s %6s   %-20s %8s\n' core wood rings series findings
     while read -r scan wood outer last_year; do
-        { measure_demo_core "$1" "$scan" "$wood" "$outer" "$last_year" 2>&1 || true; } | show_demo_core "$scan" "$wood"
+        said=$(measure_demo_core "$1" "$scan" "$wood" "$outer" "$last_year" 2>&1) || true
+        show_demo_core "$scan" "$wood" <<<"$said"
     done < <(demo_cores)
     cat <<EOF
 
