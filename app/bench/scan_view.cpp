@@ -183,6 +183,12 @@ void ScanView::paintEvent(QPaintEvent*) {
         draw_marks(painter);
         draw_preview(painter);
     }
+    if (hasFocus()) {
+        painter.setRenderHint(QPainter::Antialiasing, false);
+        painter.setPen(palette().color(QPalette::Link));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(viewport()->rect().adjusted(0, 0, -1, -1));
+    }
 }
 
 void ScanView::refresh_marks() {

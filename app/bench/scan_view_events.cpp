@@ -122,6 +122,9 @@ bool ScanView::event(QEvent* event) {
             break;
         }
     }
+    if (event->type() == QEvent::FocusIn || event->type() == QEvent::FocusOut) {
+        viewport()->update(); // its frame shows where the keys go
+    }
     return QAbstractScrollArea::event(event);
 }
 

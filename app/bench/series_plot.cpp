@@ -7,6 +7,7 @@
 
 #include <QKeyEvent>
 #include <QMouseEvent>
+#include <QPainter>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
@@ -22,7 +23,7 @@ SeriesPlot::SeriesPlot(const BenchModel& model, QWidget* parent)
     setAccessibleName(tr("Ring widths"));
     setAccessibleDescription(tr("The ring widths by year; arrow keys go from ring to ring"));
     auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setContentsMargins(1, 1, 1, 1);
     layout->addWidget(plot_);
     plot_->setFocusProxy(this);
     setMinimumWidth(320);
@@ -163,6 +164,12 @@ void SeriesPlot::step_ring(int by) {
     const int last = core->series.rings.back().number;
     pick_ring(picked_ == 0 ? 1 : std::clamp(picked_ + by, 1, last));
     emit ring_chosen(picked_);
+}
+
+void SeriesPlot::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setPen(palette().color(hasFocus() ? QPalette::Link : QPalette::Base));
+    painter.drawRect(rect().adjusted(0, 0, -1, -1));
 }
 
 void SeriesPlot::changeEvent(QEvent* event) {
