@@ -1,6 +1,7 @@
 #pragma once
 
 #include "libimaging/boundary/flat_strip.h"
+#include "libimaging/boundary/texture.h"
 
 #include <vector>
 
@@ -15,6 +16,14 @@ struct Gap {
 
 /// Gaps that cross the path between columns `first` and `last`: dark stretches in the lanes next to it.
 [[nodiscard]] std::vector<Gap> gaps_on_path(const FlatStrip& strip, double first, double last);
+
+/// Gaps whose ground is not dark: stretches that begin and end sharply, are even within and have another colour than
+/// wood of their tone nearby. In path order.
+[[nodiscard]] std::vector<Gap> pale_gaps_on_path(const std::vector<ColumnLook>& looks, double first, double last,
+                                                 double px_mm);
+
+/// Both lists as one, in path order, overlapping ones joined.
+[[nodiscard]] std::vector<Gap> joined(std::vector<Gap> a, const std::vector<Gap>& b);
 
 /// Columns from the strip's start to `column` less the gaps before it: places for comparing widths.
 [[nodiscard]] double without_gaps(const std::vector<Gap>& gaps, double column);

@@ -114,7 +114,7 @@ void outer_wood(Reading& reading, const OuterEnd& outer) {
         finding.reason = "no bark was seen at the outer end: outer rings may be lost";
         break;
     }
-    finding.proposal = "check the outer end, or say it with --outer or in the field sheet";
+    finding.proposal = "look at the outer end, and say what it is if it is otherwise";
     finding.probability = outer.probability;
     add(reading, std::move(finding));
 }

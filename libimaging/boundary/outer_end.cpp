@@ -1,6 +1,7 @@
 #include "libimaging/boundary/outer_end.h"
 
 #include "libimaging/boundary/texture.h"
+#include "libimaging/boundary/wood_look.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,91 +16,12 @@ constexpr double margin_mm = 0.4;         ///< The flow of the rings is held fro
 constexpr double near_mm = 0.15;          ///< The edge moves to the strongest change within this distance.
 constexpr double unit_mm = 0.02;          ///< Evidence is counted for each such length, whatever the resolution.
 constexpr double least_evidence = 20.0;   ///< About 0.15 mm of clear bark.
-constexpr double deviation_factor = 2.0;  ///< Standard deviation over median deviation, with room for stains.
-constexpr double colour_limit = 2.05;     ///< Deviations of colour count up to this.
 constexpr double ring_against = 4.5;      ///< A ring boundary speaks for wood by its log odds times this.
-constexpr double doubt = 3.5;             ///< Half squared deviations under this speak for wood.
 constexpr double latewood_from_mm = 0.04; ///< The wood under the edge is looked at from here ...
 constexpr double latewood_to_mm = 0.22;   ///< ... to here.
 constexpr double least_ring_mm = 0.06;    ///< A mark nearer to the edge than this is the edge itself.
 constexpr double as_dark = 0.45;          ///< Share of the usual darkness from which growth had ended.
 constexpr double judging = 7.0;           ///< Steepness of that judgement.
-
-double quantile(std::vector<double> values, double share) {
-    const auto k = static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));
-    std::nth_element(values.begin(), values.begin() + k, values.end());
-    return values[static_cast<std::size_t>(k)];
-}
-
-/// A quantity of wood as a straight line of its tone, with the usual deviation from it.
-struct Line {
-    double constant = 0.0;
-    double slope = 0.0;
-    double deviation = 1.0;
-
-    [[nodiscard]] double strangeness(double tone, double value) const {
-        return (value - constant - slope * tone) / deviation;
-    }
-};
-
-Line line_of(const std::vector<ColumnLook>& wood, double ColumnLook::*value, double least_deviation) {
-    double t = 0.0;
-    double v = 0.0;
-    double tt = 1e-9;
-    double tv = 0.0;
-    const auto n = static_cast<double>(wood.size());
-    for (const ColumnLook& look : wood) {
-        t += look.tone / n;
-        v += look.*value / n;
-    }
-    for (const ColumnLook& look : wood) {
-        tt += (look.tone - t) * (look.tone - t);
-        tv += (look.tone - t) * (look.*value - v);
-    }
-    Line line;
-    line.slope = tv / tt;
-    line.constant = v - line.slope * t;
-    std::vector<double> residuals;
-    for (const ColumnLook& look : wood) {
-        residuals.push_back(std::abs(look.*value - line.constant - line.slope * look.tone));
-    }
-    line.deviation = std::max(least_deviation, deviation_factor * quantile(residuals, 0.5));
-    return line;
-}
-
-/// What wood looks like.
-struct WoodLook {
-    Line red;
-    Line blue;
-    Line rough;
-    double darkest = 0.0;
-    double lightest = 0.0;
-
-    explicit WoodLook(const std::vector<ColumnLook>& wood)
-        : red(line_of(wood, &ColumnLook::red, 0.008))
-        , blue(line_of(wood, &ColumnLook::blue, 0.012))
-        , rough(line_of(wood, &ColumnLook::rough, 0.3)) {
-        std::vector<double> tones;
-        for (const ColumnLook& look : wood) {
-            tones.push_back(look.tone);
-        }
-        darkest = quantile(tones, 0.02);
-        lightest = quantile(tones, 0.98);
-    }
-
-    /// How much a column speaks for something else than wood: positive for, negative against. Colour alone can't
-    /// decide: sapwood and heartwood differ in it too.
-    [[nodiscard]] double evidence_against(const ColumnLook& look) const {
-        const auto square = [](double z, double most) { return 0.5 * std::min(z * z, most * most); };
-        const double range = std::max(lightest - darkest, 0.05);
-        const double beyond = std::max({0.0, darkest - look.tone, look.tone - lightest}) / (0.12 * range);
-        const double colour = square(red.strangeness(look.tone, look.red), colour_limit) +
-                              square(blue.strangeness(look.tone, look.blue), colour_limit);
-        const double coarse = square(std::max(0.0, rough.strangeness(look.tone, look.rough)), 3.0);
-        const double gap = look.solid < 0.4 ? 4.0 : 0.0;
-        return std::clamp(colour + coarse + square(beyond, 3.0) + gap - doubt, -3.0, 3.0);
-    }
-};
 
 /// Column with the highest sum of evidence before it, and that sum.
 struct Split {

@@ -6,6 +6,7 @@
 #include "libimaging/boundary/flat_strip.h"
 #include "libimaging/boundary/outer_end.h"
 #include "libimaging/boundary/sequence.h"
+#include "libimaging/boundary/texture.h"
 #include "libimaging/boundary/wood/judge_wood.h"
 #include "libimaging/boundary/wood/wood_model.h"
 #include "libimaging/strip/lanes.h"
@@ -25,7 +26,10 @@ constexpr double hopeless = -7.0;      ///< Marks of lower log odds are dropped 
 constexpr double worth_telling = 0.05; ///< Candidates of less probability are not told.
 constexpr double wedging = 0.35;       ///< Support on the weaker side under which a ring wedges out.
 constexpr double steep_slope = 0.7;    ///< Movement along the path for each mm across.
-constexpr double black = 0.05;         ///< Mean brightness of a path that runs beside the wood.
+constexpr double least_mean_confidence =
+    0.68; ///< Less is met on mounts and lids, not even on the hardest rendered wood.
+constexpr double greatest_mean_width_mm = 12.0; ///< Rings wider than this on average are no rings.
+constexpr double black = 0.05;                  ///< Mean brightness of a path that runs beside the wood.
 
 /// What is known of a path's marks once its outer end and breaks are.
 struct Chosen {
@@ -142,6 +146,23 @@ double mean_brightness(const Lanes& lanes) {
     return sum;
 }
 
+/// True when what was found can be found on any surface: few boundaries for the length, or none that is sure.
+bool is_no_wood(const std::vector<Boundary>& boundaries, double path_mm) {
+    // The edge of something under the bark is no ring boundary by itself.
+    if (std::ranges::all_of(boundaries, [](const Boundary& boundary) { return boundary.curve.empty(); })) {
+        return true;
+    }
+    double sum = 0.0;
+    int sure_ones = 0;
+    for (const Boundary& boundary : boundaries) {
+        sum += boundary.confidence;
+        sure_ones += boundary.confidence > 0.9 ? 1 : 0;
+    }
+    const auto count = static_cast<double>(boundaries.size());
+    return sum / count < least_mean_confidence || path_mm / count > greatest_mean_width_mm ||
+           (sure_ones == 0 && path_mm > greatest_mean_width_mm);
+}
+
 Fault no_wood(const std::string& scan, const std::string& what) {
     return {scan, what, "draw the path along the middle of the core, from the bark toward the pith"};
 }
@@ -186,7 +207,10 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     const std::vector<Mark> marks = model.marks(strip);
     const OuterEnd outer = outer_end(*lanes, strip, marks);
     const double first = outer.edge_seen ? outer.column : strip.column(0.0);
-    const std::vector<Gap> gaps = gaps_on_path(strip, first, strip.column(strip.path_mm));
+    const double last = strip.column(strip.path_mm);
+    const std::vector<Gap> gaps =
+        joined(gaps_on_path(strip, first, last),
+               pale_gaps_on_path(looks_of(*lanes, strip, strip.columns(), 0), first, last, strip.px_mm));
 
     Reading reading;
     reading.wood = model.type;
@@ -204,9 +228,8 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     }
     add_breaks(reading, gaps, strip, geometry);
     add_boundaries(reading, choose(strip, marks, outer, gaps, reading.outer), strip, geometry);
-    // The edge of something under the bark is no ring boundary by itself.
-    if (std::ranges::all_of(reading.boundaries, [](const Boundary& boundary) { return boundary.curve.empty(); })) {
-        return tl::unexpected(no_wood(scan.header().file, "no ring boundary was found under the path"));
+    if (is_no_wood(reading.boundaries, geometry.length_mm())) {
+        return tl::unexpected(no_wood(scan.header().file, "no wood with ring boundaries was found under the path"));
     }
     add_findings(reading, outer, request.outer != OuterWood::Unknown, wood);
     work.report(1.0);
