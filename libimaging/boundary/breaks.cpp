@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace pithward::boundary {
 
@@ -139,18 +140,14 @@ std::vector<Gap> pale_gaps_on_path(const std::vector<ColumnLook>& looks, double 
     return gaps;
 }
 
-std::vector<Gap> joined(std::vector<Gap> a, const std::vector<Gap>& b) {
-    a.insert(a.end(), b.begin(), b.end());
-    std::ranges::sort(a, {}, &Gap::from);
-    std::vector<Gap> out;
-    for (const Gap& gap : a) {
-        if (!out.empty() && gap.from <= out.back().to) {
-            out.back().to = std::max(out.back().to, gap.to);
-        } else {
-            out.push_back(gap);
-        }
-    }
-    return out;
+std::vector<Gap> together(std::vector<Gap> gaps, const std::vector<Gap>& others) {
+    const std::vector<Gap> first = gaps;
+    std::ranges::copy_if(others, std::back_inserter(gaps), [&](const Gap& other) {
+        return std::ranges::none_of(first,
+                                    [&](const Gap& gap) { return other.from <= gap.to && gap.from <= other.to; });
+    });
+    std::ranges::sort(gaps, {}, &Gap::from);
+    return gaps;
 }
 
 double without_gaps(const std::vector<Gap>& gaps, double column) {

@@ -22,8 +22,8 @@ struct Gap {
 [[nodiscard]] std::vector<Gap> pale_gaps_on_path(const std::vector<ColumnLook>& looks, double first, double last,
                                                  double px_mm);
 
-/// Both lists as one, in path order, overlapping ones joined.
-[[nodiscard]] std::vector<Gap> joined(std::vector<Gap> a, const std::vector<Gap>& b);
+/// The first list with those of the second that touch none of it, in path order.
+[[nodiscard]] std::vector<Gap> together(std::vector<Gap> gaps, const std::vector<Gap>& others);
 
 /// Columns from the strip's start to `column` less the gaps before it: places for comparing widths.
 [[nodiscard]] double without_gaps(const std::vector<Gap>& gaps, double column);

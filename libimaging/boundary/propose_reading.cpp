@@ -209,8 +209,8 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     const double first = outer.edge_seen ? outer.column : strip.column(0.0);
     const double last = strip.column(strip.path_mm);
     const std::vector<Gap> gaps =
-        joined(gaps_on_path(strip, first, last),
-               pale_gaps_on_path(looks_of(*lanes, strip, strip.columns(), 0), first, last, strip.px_mm));
+        together(gaps_on_path(strip, first, last),
+                 pale_gaps_on_path(looks_of(*lanes, strip, strip.columns(), 0), first, last, strip.px_mm));
 
     Reading reading;
     reading.wood = model.type;
