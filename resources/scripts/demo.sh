@@ -25,22 +25,22 @@ measure_demo_core() {
     "$1" measure "demo-scans/$2" "${options[@]}"
 }
 
-# span_of CSV N: the years (or, without years, the rings) of its series N.
-span_of() {
+# series_of CSV N: the name of its series N and the years (or, without years, the rings) that it has.
+series_of() {
     awk -F, -v column="$(($2 + 1))" '
-        NR == 1 { unit = $1; next }
+        NR == 1 { unit = $1; name = $column; next }
         $column != "" { if (first == "") first = $1; last = $1 }
-        END { print unit "s " first " to " last }' "$1"
+        END { print name, unit "s " first " to " last }' "$1"
 }
 
 # show_demo_core SCAN WOOD: a line for each core that was found, or why there is none, from what measuring said.
 show_demo_core() {
-    local stem=${1%.*} wood=$2 line number=0
+    local stem=${1%.*} wood=$2 line name series number=0
     while read -r line; do
         if [[ $line =~ :\ ([0-9]+)\ rings,\ ([0-9]+)\ findings$ ]]; then
             number=$((number + 1))
-            printf '%-8s %-15s %6s   %-20s %8s\n' "$stem" "$wood" "${BASH_REMATCH[1]}" \
-                "$(span_of "$demo_results/$stem.csv" "$number")" "${BASH_REMATCH[2]}"
+            read -r name series < <(series_of "$demo_results/$stem.csv" "$number")
+            printf '%-8s %-15s %6s   %-20s %8s\n' "$name" "$wood" "${BASH_REMATCH[1]}" "$series" "${BASH_REMATCH[2]}"
         elif [[ $line == pithward:* ]]; then
             printf '%-8s %-15s %s\n' "$stem" "$wood" "$line"
         fi
