@@ -138,6 +138,7 @@ Outcome<std::vector<std::string>> write_archive_template(std::ostream& out, cons
         return fail("", "there is no series to write", "choose an input that holds widths");
     }
     std::vector<IdentifierRoom> rooms;
+    rooms.reserve(wanted.size());
     for (const std::string& id : wanted) {
         rooms.push_back({id, longest_identifier, false});
     }

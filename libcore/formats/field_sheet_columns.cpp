@@ -191,6 +191,7 @@ SheetColumn pieces_column() {
 
 std::vector<SheetColumn> make_columns() {
     std::vector<Choice<Tree, WoodType>> woods;
+    woods.reserve(all_wood_types.size());
     for (const WoodType wood : all_wood_types) {
         woods.push_back({word(wood), wood});
     }
