@@ -108,7 +108,7 @@ void outer_wood(Reading& reading, const OuterEnd& outer) {
         break;
     case OuterWood::Unfinished:
         finding.reason =
-            "the wood under the bark is light like earlywood: the outermost ring is unfinished and has no width";
+            "what lies outside the first boundary is even: an unfinished ring, which has no width, or inner bark";
         break;
     default:
         finding.reason = "no bark was seen at the outer end: outer rings may be lost";

@@ -107,6 +107,7 @@ void judge(OuterEnd& end, const std::vector<ColumnLook>& looks, const std::vecto
         usual.push_back(darkness_behind(looks, edges[k], edges[k + 1], px_mm));
     }
     const double share = darkness_behind(looks, edges[0], edges[1], px_mm) / std::max(quantile(usual, 0.5), 1e-3);
+    end.darkness = share;
     const double complete = 1.0 / (1.0 + std::exp(-judging * (share - as_dark)));
     end.judged = complete >= 0.5 ? OuterWood::Complete : OuterWood::Unfinished;
     end.probability = std::clamp(std::max(complete, 1.0 - complete), 0.5, 0.98);

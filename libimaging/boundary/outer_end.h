@@ -16,6 +16,9 @@ struct OuterEnd {
     double slope = 0.0;     ///< Movement of the edge along the path for each mm across.
     OuterWood judged = OuterWood::Unknown;
     double probability = 0.5; ///< That `judged` is right.
+    /// Darkness of the wood under the edge against that behind the next boundaries: about 1 for latewood, 0 for even
+    /// wood or inner bark.
+    double darkness = 0.0;
 };
 
 /// Finds where the wood begins and judges the outermost ring.

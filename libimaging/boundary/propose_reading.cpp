@@ -29,6 +29,7 @@ constexpr double steep_slope = 0.7;    ///< Movement along the path for each mm 
 constexpr double least_mean_confidence =
     0.68; ///< Less is met on mounts and lids, not even on the hardest rendered wood.
 constexpr double greatest_mean_width_mm = 12.0; ///< Rings wider than this on average are no rings.
+constexpr double even_darkness = 0.25;          ///< Wood under the bark that is less dark than this is even.
 constexpr double black = 0.05;                  ///< Mean brightness of a path that runs beside the wood.
 
 /// What is known of a path's marks once its outer end and breaks are.
@@ -48,8 +49,17 @@ Mark edge_mark(const OuterEnd& outer) {
     return mark;
 }
 
+/// Whether a ring ends at the wood's edge. When growth is told to have ended but what lies under the edge is even, it
+/// is inner bark and the first change inside it is the wood's true edge.
+bool ends_at_edge(const OuterEnd& outer, OuterWood told) {
+    if (!outer.edge_seen || told == OuterWood::Unfinished || told == OuterWood::Lost) {
+        return false;
+    }
+    return told == OuterWood::Complete ? outer.darkness > even_darkness : outer.judged == OuterWood::Complete;
+}
+
 Chosen choose(const FlatStrip& strip, std::vector<Mark> marks, const OuterEnd& outer, const std::vector<Gap>& gaps,
-              OuterWood wood_under_bark) {
+              OuterWood told) {
     const double first = outer.edge_seen ? outer.column + 0.08 / strip.px_mm : strip.column(-0.02);
     const double last = strip.column(strip.path_mm + 0.02);
     std::erase_if(marks, [&](const Mark& mark) {
@@ -57,7 +67,7 @@ Chosen choose(const FlatStrip& strip, std::vector<Mark> marks, const OuterEnd& o
                std::ranges::any_of(gaps,
                                    [&](const Gap& gap) { return mark.column > gap.from && mark.column < gap.to; });
     });
-    if (outer.edge_seen && wood_under_bark == OuterWood::Complete) {
+    if (ends_at_edge(outer, told)) {
         marks.insert(marks.begin(), edge_mark(outer));
     }
     Chosen chosen;
@@ -227,7 +237,7 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
         reading.bark_end.probability = 1.0 / (1.0 + std::exp(-forward));
     }
     add_breaks(reading, gaps, strip, geometry);
-    add_boundaries(reading, choose(strip, marks, outer, gaps, reading.outer), strip, geometry);
+    add_boundaries(reading, choose(strip, marks, outer, gaps, request.outer), strip, geometry);
     if (is_no_wood(reading.boundaries, geometry.length_mm())) {
         return tl::unexpected(no_wood(scan.header().file, "no wood with ring boundaries was found under the path"));
     }

@@ -2,10 +2,15 @@
 
 #include "libimaging/scan/vips_image.h"
 
+#include <opencv2/core/utility.hpp>
+#include <opencv2/imgproc.hpp>
+
+#include <algorithm>
 #include <array>
+#include <atomic>
 #include <cmath>
-#include <cstring>
 #include <filesystem>
+#include <mutex>
 #include <string_view>
 #include <utility>
 
@@ -127,17 +132,58 @@ VipsHandle as_rgb(VipsHandle image) {
     return VipsHandle(rgb);
 }
 
-/// Runs a prepared pipeline and copies what comes out.
-Outcome<cv::Mat> pixels_of(const std::string& path, VipsImage* image) {
-    const bool deep = vips_image_get_format(image) == VIPS_FORMAT_USHORT;
-    const int width = vips_image_get_width(image);
-    const int height = vips_image_get_height(image);
-    std::size_t size = 0;
-    const std::unique_ptr<void, void (*)(void*)> memory(vips_image_write_to_memory(image, &size), g_free);
-    if (!memory) {
+int type_of(VipsImage* image) {
+    return vips_image_get_format(image) == VIPS_FORMAT_USHORT ? CV_16UC3 : CV_8UC3;
+}
+
+/// Averages whole squares of `step` pixels of one stretch of rows into `out`. False on damaged data.
+bool average_rows(VipsImage* image, const cv::Rect& rows, int step, cv::Mat out) {
+    const scan::VipsRegionHandle region(vips_region_new(image));
+    const VipsRect rect{rows.x, rows.y, rows.width, rows.height};
+    if (!region || vips_region_prepare(region.get(), &rect) != 0) {
+        return false;
+    }
+    // libvips hands out its own memory: nothing is copied but the result.
+    const cv::Mat pixels(rows.height, rows.width, type_of(image), VIPS_REGION_ADDR(region.get(), rows.x, rows.y),
+                         VIPS_REGION_LSKIP(region.get()));
+    if (step == 1) {
+        pixels.copyTo(out);
+    } else {
+        cv::resize(pixels, out, out.size(), 0.0, 0.0, cv::INTER_AREA);
+    }
+    return true;
+}
+
+/// The region averaged over squares, stretch by stretch so that memory stays bounded. Its sides are whole multiples of
+/// the step.
+Outcome<cv::Mat> averaged(const std::string& path, VipsImage* image, const cv::Rect& region, int step,
+                          const Work& work) {
+    constexpr std::int64_t stretch_bytes = 8'000'000;
+    cv::Mat out(region.height / step, region.width / step, type_of(image));
+    const std::int64_t row_bytes = static_cast<std::int64_t>(region.width) * static_cast<std::int64_t>(out.elemSize());
+    const int rows = std::max(1, static_cast<int>(stretch_bytes / (row_bytes * step))); // of the result
+    const int stretches = (out.rows + rows - 1) / rows;
+    std::atomic<bool> whole = true;
+    std::mutex guard;
+    int done = 0;
+    cv::parallel_for_(cv::Range(0, stretches), [&](const cv::Range& range) {
+        for (int k = range.start; k < range.end && whole && !work.stopped(); ++k) {
+            const cv::Range part(k * rows, std::min(out.rows, (k + 1) * rows));
+            const cv::Rect source(region.x, region.y + part.start * step, region.width, part.size() * step);
+            if (!average_rows(image, source, step, out.rowRange(part))) {
+                whole = false;
+            }
+            const std::scoped_lock lock(guard);
+            work.report(static_cast<double>(++done) / stretches);
+        }
+    });
+    if (!whole) {
         return tl::unexpected(damaged(path));
     }
-    return cv::Mat(height, width, deep ? CV_16UC3 : CV_8UC3, memory.get()).clone();
+    if (work.stopped()) {
+        return fail(path, "stopped", "start again when wanted");
+    }
+    return out;
 }
 
 } // namespace
@@ -179,27 +225,17 @@ Outcome<cv::Mat> ScanFile::read(cv::Rect region, int reduction) const {
     if (region.empty()) {
         return fail(header.file, "the region asked for lies outside the scan", "choose a place on the scan");
     }
-    VipsImage* out = nullptr;
-    if (vips_extract_area(state_->pixels.get(), &out, region.x, region.y, region.width, region.height, nullptr) != 0) {
-        return tl::unexpected(damaged(header.file));
-    }
-    VipsHandle cut(out);
-    if (step > 1) {
-        if (vips_shrink(cut.get(), &out, step, step, nullptr) != 0) {
-            return tl::unexpected(damaged(header.file));
-        }
-        cut.reset(out);
-    }
-    return pixels_of(header.file, cut.get());
+    return averaged(header.file, state_->pixels.get(), region, step, {});
 }
 
 Outcome<cv::Mat> ScanFile::overview(int reduction, const Work& work) const {
     const Scan& header = state_->header;
-    auto whole = read(cv::Rect(0, 0, header.width, header.height), reduction);
+    const int step = std::clamp(reduction, 1, std::min(header.width, header.height));
+    const cv::Rect region(0, 0, header.width - header.width % step, header.height - header.height % step);
+    auto whole = averaged(header.file, state_->pixels.get(), region, step, work);
     if (whole && whole->depth() == CV_16U) {
         whole->convertTo(*whole, CV_8U, 1.0 / 257.0);
     }
-    work.report(1.0);
     return whole;
 }
 

@@ -1,5 +1,6 @@
 #include "libimaging/strip/lanes.h"
 
+#include "libimaging/strip/lane_sampler.h"
 #include "libimaging/strip/straighten.h"
 
 #include <opencv2/core/utility.hpp>
@@ -16,21 +17,6 @@ namespace pithward {
 namespace {
 
 constexpr int block_columns = 1024;
-
-/// Averages the rows of each lane of one straightened block into the lanes' columns `from` on.
-void average_block(const cv::Mat& block, int rows_per_lane, int from, Lanes& lanes) {
-    const double scale = block.depth() == CV_16U ? 1.0 / 65535.0 : 1.0 / 255.0;
-    cv::Mat mean;
-    std::array<cv::Mat1f, 3> channels;
-    for (int lane = 0; lane < lanes.count(); ++lane) {
-        cv::reduce(block.rowRange(lane * rows_per_lane, (lane + 1) * rows_per_lane), mean, 0, cv::REDUCE_AVG, CV_32F);
-        cv::split(mean, channels.data());
-        for (std::size_t c = 0; c < channels.size(); ++c) {
-            cv::Mat1f target = lanes.rgb[c].row(lane).colRange(from, from + block.cols);
-            channels[c].convertTo(target, CV_32F, scale);
-        }
-    }
-}
 
 } // namespace
 
@@ -57,13 +43,10 @@ Outcome<Lanes> lanes_along(const ScanFile& scan, const StripGeometry& geometry, 
         for (int block = range.start; block < range.end && !work.stopped(); ++block) {
             const int from = block * block_columns;
             const int to = std::min(columns, from + block_columns);
-            const auto pixels = straighten(scan, geometry, grid, from, to);
-            if (pixels) {
-                average_block(*pixels, rows_per_lane, from, lanes);
-            }
+            const auto sampled = strip::sample_lanes(scan, geometry, grid, rows_per_lane, from, to, lanes.rgb);
             const std::scoped_lock lock(guard);
-            if (!pixels) {
-                fault = pixels.error();
+            if (!sampled) {
+                fault = sampled.error();
                 return;
             }
             work.report(static_cast<double>(++done) / blocks);
