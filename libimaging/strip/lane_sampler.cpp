@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstdint>
 #include <limits>
+#include <type_traits>
 #include <vector>
 
 namespace pithward::strip {
@@ -48,45 +49,64 @@ cv::Rect needed(const std::vector<Sweep>& sweeps, double half_rows) {
     return {first, cv::Point(bounded(std::ceil(right)) + 2, bounded(std::ceil(bottom)) + 2)};
 }
 
+/// Shares between pixels are counted in 256ths: whole numbers are quicker than floating ones.
+constexpr int share_bits = 8;
+constexpr int one = 1 << share_bits;
+
+/// The pixels of one block, those of the scan from `origin` on.
 template <typename Value>
 class Block {
 public:
-    /// `pixels` are those of the scan from `origin` on.
+    /// Holds a value times `one` squared.
+    using Number = std::conditional_t<sizeof(Value) == 1, std::int32_t, std::int64_t>;
+    using Sums = std::array<std::int64_t, 3>;
+
     Block(const cv::Mat& pixels, cv::Point origin)
         : pixels_(pixels)
-        , origin_(origin) {}
+        , origin_{static_cast<double>(origin.x), static_cast<double>(origin.y)} {}
 
-    /// Adds up the rows `first` to `last` (exclusive, from the middle row) of one column.
-    [[nodiscard]] std::array<float, 3> sum(const Sweep& sweep, double first, int count, bool inside) const {
-        std::array<float, 3> sum{};
-        const ImagePoint start = sweep.at(first) - ImagePoint{double(origin_.x), double(origin_.y)};
+    /// Adds up `count` rows of one column from row `first` on (0 is the middle one), in units of `one` squared.
+    /// `inside` says that all of the pixels needed are there.
+    [[nodiscard]] Sums sum(const Sweep& sweep, double first, int count, bool inside) const {
+        const ImagePoint start = sweep.at(first) - origin_;
+        Sums sums{};
         for (int row = 0; row < count; ++row) {
             const ImagePoint at = start + sweep.step * row;
-            const int x = static_cast<int>(std::floor(at.x));
-            const int y = static_cast<int>(std::floor(at.y));
-            const auto fx = static_cast<float>(at.x - x);
-            const auto fy = static_cast<float>(at.y - y);
             if (inside) {
-                const Value* upper = pixels_.ptr<Value>(y) + 3 * x;
-                const Value* lower = pixels_.ptr<Value>(y + 1) + 3 * x;
-                for (std::size_t c = 0; c < 3; ++c) {
-                    sum[c] += mixed(upper[c], upper[c + 3], lower[c], lower[c + 3], fx, fy);
-                }
+                add_inside(at, sums);
             } else {
-                for (int c = 0; c < 3; ++c) {
-                    sum[static_cast<std::size_t>(c)] +=
-                        mixed(value(x, y, c), value(x + 1, y, c), value(x, y + 1, c), value(x + 1, y + 1, c), fx, fy);
-                }
+                add_any(at, sums);
             }
         }
-        return sum;
+        return sums;
     }
 
 private:
-    [[nodiscard]] static float mixed(Value a, Value b, Value c, Value d, float fx, float fy) {
-        const float upper = static_cast<float>(a) + fx * (static_cast<float>(b) - static_cast<float>(a));
-        const float lower = static_cast<float>(c) + fx * (static_cast<float>(d) - static_cast<float>(c));
-        return upper + fy * (lower - upper);
+    void add_inside(ImagePoint at, Sums& sums) const {
+        const int x = static_cast<int>(at.x); // rounds down: never negative here
+        const int y = static_cast<int>(at.y);
+        const auto fx = static_cast<Number>((at.x - x) * one + 0.5);
+        const auto fy = static_cast<Number>((at.y - y) * one + 0.5);
+        const Value* upper = pixels_.ptr<Value>(y) + 3 * x;
+        const Value* lower = pixels_.ptr<Value>(y + 1) + 3 * x;
+        for (std::size_t c = 0; c < 3; ++c) {
+            sums[c] += mixed(upper[c], upper[c + 3], lower[c], lower[c + 3], fx, fy);
+        }
+    }
+    void add_any(ImagePoint at, Sums& sums) const {
+        const int x = static_cast<int>(std::floor(at.x));
+        const int y = static_cast<int>(std::floor(at.y));
+        const auto fx = static_cast<Number>((at.x - x) * one + 0.5);
+        const auto fy = static_cast<Number>((at.y - y) * one + 0.5);
+        for (int c = 0; c < 3; ++c) {
+            sums[static_cast<std::size_t>(c)] +=
+                mixed(value(x, y, c), value(x + 1, y, c), value(x, y + 1, c), value(x + 1, y + 1, c), fx, fy);
+        }
+    }
+    [[nodiscard]] static Number mixed(Value a, Value b, Value c, Value d, Number fx, Number fy) {
+        const Number upper = Number{a} * one + fx * (Number{b} - Number{a});
+        const Number lower = Number{c} * one + fx * (Number{d} - Number{c});
+        return upper * one + fy * (lower - upper);
     }
     [[nodiscard]] Value value(int x, int y, int c) const {
         const bool outside = x < 0 || y < 0 || x >= pixels_.cols || y >= pixels_.rows;
@@ -94,21 +114,20 @@ private:
     }
 
     const cv::Mat& pixels_;
-    cv::Point origin_;
+    ImagePoint origin_;
 };
 
 template <typename Value>
 void average(const cv::Mat& pixels, const cv::Rect& region, bool inside, const std::vector<Sweep>& sweeps,
              const StripGrid& grid, int rows_per_lane, int from, std::array<cv::Mat1f, 3>& lanes) {
     const Block<Value> block(pixels, region.tl());
-    const float scale =
-        1.0F / (static_cast<float>(std::numeric_limits<Value>::max()) * static_cast<float>(rows_per_lane));
+    const double scale = 1.0 / (double{std::numeric_limits<Value>::max()} * one * one * rows_per_lane);
     for (int lane = 0; lane < lanes[0].rows; ++lane) {
         const double first = lane * rows_per_lane - 0.5 * (grid.rows - 1);
         for (std::size_t k = 0; k < sweeps.size(); ++k) {
-            const std::array<float, 3> sum = block.sum(sweeps[k], first, rows_per_lane, inside);
+            const auto sums = block.sum(sweeps[k], first, rows_per_lane, inside);
             for (std::size_t c = 0; c < 3; ++c) {
-                lanes[c](lane, from + static_cast<int>(k)) = sum[c] * scale;
+                lanes[c](lane, from + static_cast<int>(k)) = static_cast<float>(static_cast<double>(sums[c]) * scale);
             }
         }
     }

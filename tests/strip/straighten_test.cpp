@@ -101,5 +101,33 @@ TEST(Lanes, AreMeansAcrossTheStrip) {
     }
 }
 
+TEST(Lanes, AreTheMeansOfTheStraightenedRows) {
+    const TemporaryFolder folder;
+    for (const int type : {CV_8UC3, CV_16UC3}) {
+        cv::Mat pixels;
+        cv::GaussianBlur(patterned(1200, 240, type), pixels, {}, 1.5);
+        write_raw(folder.file("scan.tif"), pixels);
+        const ScanFile scan = ScanFile::open(folder.file("scan.tif")).value();
+        const StripGeometry geometry(path, scale);
+        // Broader than the scan: its outer lanes are black.
+        const auto lanes = lanes_along(scan, geometry, 47.0, {.half_breadth_mm = 3.2, .beyond_mm = 2.0});
+        ASSERT_TRUE(lanes.has_value());
+        const int rows = static_cast<int>(std::lround(lanes->lane_mm / lanes->px_mm));
+        const StripGrid grid{lanes->start_mm, lanes->px_mm, lanes->columns(), lanes->count() * rows};
+        const auto strip = straighten(scan, geometry, grid, 0, grid.columns);
+        ASSERT_TRUE(strip.has_value());
+        for (int lane = 0; lane < lanes->count(); lane += 3) {
+            for (int column = 0; column < lanes->columns(); column += 11) {
+                const cv::Scalar mean = cv::mean((*strip)(cv::Rect(column, lane * rows, 1, rows)));
+                for (int c = 0; c < 3; ++c) {
+                    ASSERT_NEAR(lanes->rgb[static_cast<std::size_t>(c)](lane, column),
+                                mean[c] / (type == CV_16UC3 ? 65535.0 : 255.0), 0.006)
+                        << "lane " << lane << ", column " << column;
+                }
+            }
+        }
+    }
+}
+
 } // namespace
 } // namespace pithward::test
