@@ -128,7 +128,7 @@ private:
                 targets_.push_back({});
                 continue;
             }
-            if (columns(name) > longest_identifier || identifiers.size() == most_series) {
+            if (columns(name) > longest_identifier + column_ending.size() || identifiers.size() == most_series) {
                 return fail(place(line.number), "a name of more than 200 characters, or more series than can be read",
                             "check that it is the right file");
             }
