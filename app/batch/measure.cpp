@@ -7,6 +7,8 @@
 #include "libimaging/boundary/propose_reading.h"
 #include "libimaging/scan/threads.h"
 
+#include <spdlog/spdlog.h>
+
 #include <algorithm>
 #include <cstdio>
 #include <memory>
@@ -65,10 +67,17 @@ Outcome<MeasuredScan> measure_scan(const std::string& file, const MeasureOptions
     MeasuredScan measured{file, {}};
     for (const FoundCore& core : *cores) {
         auto reading = read_core(*scan, *calibration, task, core);
-        if (!reading) {
+        if (reading) {
+            measured.readings.push_back(std::move(*reading));
+        } else if (cores->size() > 1) {
+            // One core that can't be read does not keep back the others of its tray.
+            spdlog::warn("{}", reading.error().line());
+        } else {
             return tl::unexpected(reading.error());
         }
-        measured.readings.push_back(std::move(*reading));
+    }
+    if (measured.readings.empty()) {
+        return fail(file, "none of its cores could be read", "draw a path with --path \"x,y x,y ...\"");
     }
     return measured;
 }

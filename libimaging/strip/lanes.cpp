@@ -77,16 +77,13 @@ Lanes coarser(const Lanes& lanes, double px_per_mm) {
     return out;
 }
 
-Lanes within_path(const Lanes& lanes) {
-    const int beyond = std::max(0, static_cast<int>(std::lround(-lanes.start_mm / lanes.px_mm)));
+Lanes without_ends(const Lanes& lanes, double share) {
+    const int cut = static_cast<int>(share * lanes.columns());
     Lanes out = lanes;
-    if (lanes.columns() - 2 * beyond < 2) {
-        return out;
-    }
     for (cv::Mat1f& channel : out.rgb) {
-        channel = channel.colRange(beyond, lanes.columns() - beyond).clone();
+        channel = channel.colRange(cut, lanes.columns() - cut).clone();
     }
-    out.start_mm = lanes.start_mm + beyond * lanes.px_mm;
+    out.start_mm = lanes.s(cut);
     return out;
 }
 

@@ -41,8 +41,8 @@ struct LanesOptions {
 /// The same lanes with columns averaged to about `px_per_mm`; unchanged when they are no finer.
 [[nodiscard]] Lanes coarser(const Lanes& lanes, double px_per_mm);
 
-/// The lanes without what lies beyond the two ends of the path.
-[[nodiscard]] Lanes within_path(const Lanes& lanes);
+/// The lanes without `share` of their length at each end.
+[[nodiscard]] Lanes without_ends(const Lanes& lanes, double share);
 
 /// The lanes within `half_breadth_mm` of the path.
 [[nodiscard]] Lanes middle_of(const Lanes& lanes, double half_breadth_mm);

@@ -14,6 +14,7 @@ namespace {
 
 constexpr double judging_px_per_mm = 24.0;
 constexpr double half_breadth_mm = 1.2;
+constexpr double ends = 0.1;          ///< Share left out at each end: bark, and what lies beyond the core.
 constexpr double ground_mm = 0.5;     ///< Slower changes say nothing of the grain.
 constexpr double conifer_from = 0.70; ///< Correlation of lanes half a millimetre apart.
 constexpr double conifer_steepness = 20.0;
@@ -63,7 +64,7 @@ double logistic(double x) {
 } // namespace
 
 WoodJudgement judge_wood(const Lanes& lanes) {
-    const Lanes coarse = middle_of(coarser(within_path(lanes), judging_px_per_mm), half_breadth_mm);
+    const Lanes coarse = middle_of(coarser(without_ends(lanes, ends), judging_px_per_mm), half_breadth_mm);
     const Relief relief = relief_of(coarse);
     const double length = coarse.s(coarse.columns() - 1);
     const FlatStrip strip = flat_strip(coarse, relief, wood_model(WoodType::Conifer).signal(relief, coarse), length);
