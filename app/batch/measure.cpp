@@ -37,6 +37,7 @@ Outcome<MeasuredReading> read_core(const ScanFile& scan, const Calibration& cali
     request.calibration = calibration;
     request.path = core.path;
     request.bark_end = core.bark_end;
+    request.breadth_mm = core.width_mm;
     request.wood = task.wood;
     request.outer = task.outer;
     request.last_year = task.last_year;

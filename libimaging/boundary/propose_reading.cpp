@@ -2,6 +2,7 @@
 
 #include "libimaging/boundary/breaks.h"
 #include "libimaging/boundary/direction.h"
+#include "libimaging/boundary/filters.h"
 #include "libimaging/boundary/findings.h"
 #include "libimaging/boundary/flat_strip.h"
 #include "libimaging/boundary/outer_end.h"
@@ -148,6 +149,36 @@ void add_breaks(Reading& reading, const std::vector<Gap>& gaps, const FlatStrip&
     }
 }
 
+/// Lanes up to a little beyond the core's edges, which a path need not follow exactly.
+LanesOptions lanes_for(const ReadingRequest& request) {
+    constexpr double beside_mm = 0.5;
+    LanesOptions options;
+    if (request.breadth_mm > 0.0) {
+        options.half_breadth_mm = std::min(options.half_breadth_mm, 0.5 * request.breadth_mm + beside_mm);
+    }
+    return options;
+}
+
+/// Looks of the whole strip at a step that still shows the edge of a gap.
+std::vector<Gap> pale_gaps(const Lanes& lanes, const FlatStrip& strip, double first, double last) {
+    constexpr double px_per_mm = 45.0;
+    const int step = std::max(1, static_cast<int>(std::lround(1.0 / (px_per_mm * strip.px_mm))));
+    FlatStrip coarse;
+    coarse.flow_mm = shorten(strip.flow_mm, step);
+    coarse.weight = shorten(strip.weight, step);
+    coarse.tone = coarse.flow_mm; // only its size is asked for
+    coarse.px_mm = strip.px_mm * step;
+    coarse.lane_mm = strip.lane_mm;
+    const Lanes seen = coarser(lanes, px_per_mm);
+    std::vector<Gap> gaps =
+        pale_gaps_on_path(looks_of(seen, coarse, seen.columns(), 0), first / step, last / step, coarse.px_mm);
+    for (Gap& gap : gaps) {
+        gap.from = (gap.from + 0.5) * step - 0.5;
+        gap.to = (gap.to + 0.5) * step - 0.5;
+    }
+    return gaps;
+}
+
 double mean_brightness(const Lanes& lanes) {
     double sum = 0.0;
     for (const cv::Mat1f& channel : lanes.rgb) {
@@ -202,7 +233,7 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     }
     const StripGeometry geometry(request.path, request.calibration);
     const Work straightening{work.stop, [&](double done) { work.report(0.6 * done); }};
-    const auto lanes = lanes_along(scan, geometry, request.calibration.px_per_mm(), {}, straightening);
+    const auto lanes = lanes_along(scan, geometry, request.calibration.px_per_mm(), lanes_for(request), straightening);
     if (!lanes) {
         return tl::unexpected(lanes.error());
     }
@@ -218,9 +249,7 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     const OuterEnd outer = outer_end(*lanes, strip, marks);
     const double first = outer.edge_seen ? outer.column : strip.column(0.0);
     const double last = strip.column(strip.path_mm);
-    const std::vector<Gap> gaps =
-        together(gaps_on_path(strip, first, last),
-                 pale_gaps_on_path(looks_of(*lanes, strip, strip.columns(), 0), first, last, strip.px_mm));
+    const std::vector<Gap> gaps = together(gaps_on_path(strip, first, last), pale_gaps(*lanes, strip, first, last));
 
     Reading reading;
     reading.wood = model.type;

@@ -20,6 +20,8 @@ struct ReadingRequest {
     std::optional<WoodType> wood; ///< Nothing: judged from the wood.
     OuterWood outer = OuterWood::Unknown;
     std::optional<Year> last_year;
+    double breadth_mm =
+        0.0; ///< Breadth of the core's surface where it is known: what lies beside it is not read. 0: unknown.
 
     /// Why the request can't be carried out on a scan of this header; nothing when it can.
     [[nodiscard]] std::optional<Fault> validate(const Scan& scan) const;
