@@ -1,5 +1,6 @@
 #include "libcore/specimen/width_series.h"
 
+#include <ranges>
 #include <utility>
 
 namespace pithward {
@@ -18,8 +19,8 @@ WidthSeries width_series(std::string id, const RingSeries& rings) {
         series.dated = true;
     }
     series.widths.reserve(rings.rings.size());
-    for (auto ring = rings.rings.rbegin(); ring != rings.rings.rend(); ++ring) {
-        series.widths.push_back(ring->width);
+    for (const Ring& ring : rings.rings | std::views::reverse) {
+        series.widths.push_back(ring.width);
     }
     return series;
 }
