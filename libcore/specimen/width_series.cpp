@@ -1,6 +1,7 @@
 #include "libcore/specimen/width_series.h"
 
-#include <ranges>
+#include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace pithward {
@@ -19,9 +20,8 @@ WidthSeries width_series(std::string id, const RingSeries& rings) {
         series.dated = true;
     }
     series.widths.reserve(rings.rings.size());
-    for (const Ring& ring : rings.rings | std::views::reverse) {
-        series.widths.push_back(ring.width);
-    }
+    std::transform(rings.rings.rbegin(), rings.rings.rend(), std::back_inserter(series.widths),
+                   [](const Ring& ring) { return ring.width; });
     return series;
 }
 
