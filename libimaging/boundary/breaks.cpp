@@ -65,8 +65,10 @@ std::vector<ColumnLook> between(const std::vector<ColumnLook>& looks, double fro
 
 /// True when the tone varies little within: no rings.
 bool is_even(const std::vector<ColumnLook>& looks, int start, int stop, double px_mm) {
+    const std::vector<ColumnLook> within = between(looks, start + edge_mm / px_mm, stop - edge_mm / px_mm);
     std::vector<double> tones;
-    for (const ColumnLook& look : between(looks, start + edge_mm / px_mm, stop - edge_mm / px_mm)) {
+    tones.reserve(within.size());
+    for (const ColumnLook& look : within) {
         tones.push_back(look.tone);
     }
     return tones.size() >= 3 && quantile(tones, 0.9) - quantile(tones, 0.1) < even;
