@@ -87,6 +87,7 @@ bool is_strange(const std::vector<ColumnLook>& looks, int start, int stop, int f
     }
     const WoodLook look(wood);
     std::vector<double> strangeness;
+    strangeness.reserve(within.size());
     for (const ColumnLook& column : within) {
         strangeness.push_back(look.colour_strangeness(column));
     }
