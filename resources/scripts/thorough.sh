@@ -24,14 +24,15 @@ build() {
     cmake --build --preset "$preset" --parallel "$jobs" ${1:+--target "$@"} -- -k 0
 }
 
-# The window's own tests stay out of the sanitizer builds: they would take longer to build than all the rest.
-tests_without_window() { targets_of "$1" test_ | grep -vxE 'test_(app|bench)[a-z_]*'; }
+# What the sanitizers look at. The window's own tests take longer to build than the rest, and those of accuracy on whole
+# cores longer to run; they use no code that the others leave out of libcore and libimaging.
+sanitized_tests() { targets_of "$1" test_ | grep -vxE 'test_(app|bench|accuracy|outside_rendered)[a-z_]*'; }
 
 sanitize_address() {
     export QT_QPA_PLATFORM=offscreen
     required "Configure asan" cmake --preset asan
     # shellcheck disable=SC2046 # target names are words
-    required "Build asan" build asan $(tests_without_window build/asan)
+    required "Build asan" build asan $(sanitized_tests build/asan)
     tests "Tests under asan" build/asan --exclude-regex NOT_BUILT
 }
 
