@@ -130,7 +130,7 @@ TEST(BadScan, IsTruncated) {
 
 TEST(BadScan, AHeaderThatClaimsAnAbsurdSizeAllocatesNothing) {
     const TemporaryFolder folder;
-    const long before = peak_kilobytes();
+    [[maybe_unused]] const long before = peak_kilobytes();
     for (const std::uint32_t side : {1'000'000U, 999'999U, 2'000'000'000U}) {
         SCOPED_TRACE(side);
         expect_refused_at_last(folder.write("huge.png", png_claiming(side, side)));
@@ -138,7 +138,9 @@ TEST(BadScan, AHeaderThatClaimsAnAbsurdSizeAllocatesNothing) {
     }
     // Within what we accept, but with hardly any data behind it.
     expect_refused_at_last(folder.write("wide.tif", tiff_claiming(100'000, 40'000)));
+#if !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__) // they keep what was freed, and shadows of it all
     EXPECT_LT(peak_kilobytes() - before, 64 * 1024);
+#endif
 }
 
 TEST(BadScan, IsOfNoOrTinySize) {
