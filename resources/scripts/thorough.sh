@@ -38,7 +38,7 @@ sanitize_address() {
 
 # What runs in several threads is libimaging.
 sanitize_threads() {
-    export TSAN_OPTIONS="suppressions=$PWD/resources/tsan.supp"
+    export TSAN_OPTIONS="ignore_noninstrumented_modules=1 suppressions=$PWD/resources/tsan.supp"
     required "Configure tsan" cmake --preset tsan
     # shellcheck disable=SC2046 # target names are words
     required "Build tsan" build tsan $(targets_of build/tsan 'test_(scan|strip|boundary)')
