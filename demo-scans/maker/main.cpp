@@ -1,4 +1,5 @@
 #include "demo-scans/maker/folder.h"
+#include "demo-scans/maker/graded.h"
 #include "demo-scans/maker/site.h"
 #include "libcore/formats/field_sheet.h"
 #include "libcore/formats/whole_file.h"
@@ -59,19 +60,25 @@ int main(int argc, char** argv) {
     std::string out;
     std::string in;
     std::string wood;
+    std::string only;
     int count = 8;
     bool noise_free_scans = false;
     std::uint64_t seed = 1;
     CLI::App* site = app.add_subcommand("site", "The demo site with its field sheet");
     CLI::App* clear = app.add_subcommand("clear", "Clear conifer cores");
     CLI::App* varied = app.add_subcommand("varied", "Cores in all sorts of conditions, easy to hard");
+    CLI::App* graded = app.add_subcommand("graded", "Cores of every kind at three strengths of disturbance");
     CLI::App* series = app.add_subcommand("series", "One core with given ring widths");
-    for (CLI::App* command : {clear, varied}) {
+    for (CLI::App* command : {clear, varied, graded}) {
         command->add_option("OUTDIR", out, "Folder for scans, truth and cases.json")->required();
-        command->add_option("--count", count, "How many")->check(CLI::Range(1, 10'000));
+        command->add_option("--count", count, "How many; graded: of each kind and strength")
+            ->check(CLI::Range(1, 10'000));
         command->add_option("--seed", seed, "Another seed, other cores");
         command->add_flag("--noise-free", noise_free_scans, "Rings alone: no texture, noise, scratches or stains");
     }
+    graded->add_option("--only", only,
+                       "One kind: conifer-clear, conifer-hard, conifer-narrow, ring-porous, "
+                       "diffuse-porous or broken");
     varied->add_option("--wood", wood, "conifer, ring-porous or diffuse-porous; default: in turn")
         ->check(CLI::IsMember({"conifer", "ring-porous", "diffuse-porous"}));
     site->add_option("OUTDIR", out, "Folder for scans, truth, cases.json and field-sheet.csv")->required();
@@ -97,6 +104,11 @@ int main(int argc, char** argv) {
     }
     for (int i = 1; (*clear || *varied) && i <= count; ++i) {
         orders.push_back(*clear ? clear_core(seed, i) : varied_core(seed, i, wood_type_from(wood)));
+    }
+    for (const GradeName& kind : grades()) {
+        for (int i = 0; *graded && (only.empty() || only == kind.name) && i < 3 * count; ++i) {
+            orders.push_back(graded_core(kind.grade, i % 3 + 1, seed, i / 3 + 1));
+        }
     }
     if (noise_free_scans) {
         for (Order& order : orders) {
