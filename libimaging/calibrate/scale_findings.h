@@ -1,0 +1,28 @@
+#pragma once
+
+#include "libcore/specimen/reading.h"
+#include "libimaging/calibrate/ruler_calibration.h"
+
+#include <optional>
+#include <string>
+
+namespace pithward {
+
+/// How a ruler contradicts the scale told, in words.
+struct ScaleDisagreement {
+    double relative = 0.0; ///< Scale by the ruler over the scale told, less 1.
+    std::string reason;
+    std::string otherwise; ///< "; if one step of its marks is ..., ...", or empty.
+};
+
+/// Nothing where they agree: within `greatest_disagreement`, or within two deviations of the ruler's scale.
+[[nodiscard]] std::optional<ScaleDisagreement> disagreement(const RulerScale& scale, const Calibration& told);
+
+/// Adds what a person should look at: a ruler that disagrees with the scale told, marks whose lengths contradict the
+/// graduation given, and a path that runs across the only ruler.
+void add_scale_findings(Reading& reading, const RulerCalibration& rulers, const std::optional<Calibration>& told);
+
+/// Relative: a ruler that differs by more from the scale told is a finding.
+inline constexpr double greatest_disagreement = 0.005;
+
+} // namespace pithward
