@@ -2,6 +2,7 @@
 
 #include "app/batch/measure_options.h"
 #include "app/batch/measure_outputs.h"
+#include "app/batch/scan_scale.h"
 #include "libcore/measure/measure.h"
 #include "libimaging/boundary/find_cores.h"
 #include "libimaging/boundary/propose_reading.h"
@@ -30,11 +31,11 @@ Outcome<std::vector<FoundCore>> paths_on(const ScanFile& scan, const Calibration
     return cores;
 }
 
-Outcome<MeasuredReading> read_core(const ScanFile& scan, const Calibration& calibration, const MeasureTask& task,
+Outcome<MeasuredReading> read_core(const ScanFile& scan, const ScanScale& scale, const MeasureTask& task,
                                    const FoundCore& core) {
     ReadingRequest request;
     request.scan_name = scan.header().file;
-    request.calibration = calibration;
+    request.calibration = scale.for_path(core.path);
     request.path = core.path;
     request.bark_end = core.bark_end;
     request.breadth_mm = core.width_mm;
@@ -45,6 +46,7 @@ Outcome<MeasuredReading> read_core(const ScanFile& scan, const Calibration& cali
     if (!reading) {
         return tl::unexpected(reading.error());
     }
+    scale.add_findings(*reading);
     auto series = measure(*reading);
     if (!series) {
         return tl::unexpected(series.error());
@@ -57,17 +59,17 @@ Outcome<MeasuredScan> measure_scan(const std::string& file, const MeasureOptions
     if (!scan) {
         return tl::unexpected(scan.error());
     }
-    const auto calibration = believed_calibration(scan->header(), options.dpi);
-    if (!calibration) {
-        return tl::unexpected(calibration.error());
+    const auto scale = scale_of(*scan, options.dpi, task.ruler);
+    if (!scale) {
+        return tl::unexpected(scale.error());
     }
-    const auto cores = paths_on(*scan, *calibration, task);
+    const auto cores = paths_on(*scan, scale->for_path(task.path), task);
     if (!cores) {
         return tl::unexpected(cores.error());
     }
     MeasuredScan measured{file, {}};
     for (const FoundCore& core : *cores) {
-        auto reading = read_core(*scan, *calibration, task, core);
+        auto reading = read_core(*scan, *scale, task, core);
         if (reading) {
             measured.readings.push_back(std::move(*reading));
         } else if (cores->size() > 1) {

@@ -36,6 +36,16 @@ std::optional<Fault> contradiction(const MeasureOptions& options) {
     if (options.scans.size() > 1 && !options.path.empty()) {
         return Fault{"--path", "one path can't serve several scans", "measure them one at a time"};
     }
+    if (options.scans.size() > 1 && !options.rulers.empty()) {
+        return Fault{"--ruler", "one ruler line can't serve several scans", "measure them one at a time"};
+    }
+    if (options.rulers.empty() && (options.apart_mm || options.graduation != "auto")) {
+        return Fault{options.apart_mm ? "--apart-mm" : "--graduation", "there is no ruler line that it tells of",
+                     "give one with --ruler \"x,y x,y\""};
+    }
+    if (options.apart_mm && options.graduation != "auto") {
+        return Fault{"--apart-mm", "two points a known distance apart need no graduation", "leave out one of the two"};
+    }
     if (options.scans.size() > 1 && !options.overlay.empty()) {
         return Fault{"--overlay", "one picture can't show several scans", "measure them one at a time"};
     }
@@ -53,6 +63,15 @@ void add_options(CLI::App& parser, MeasureOptions& options) {
     parser.add_option("--from", options.from, "Where the path given begins: bark or pith")
         ->check(CLI::IsMember({"bark", "pith"}));
     parser.add_option("--dpi", options.dpi, "Resolution of the scan; overrides the file's tag");
+    parser
+        .add_option(
+            "--ruler", options.rulers,
+            "Line along a ruler's marks in pixels, \"x,y x,y\"; the scale follows from it. Twice: along x and y")
+        ->allow_extra_args(false);
+    parser.add_option("--graduation", options.graduation, "From one mark of the ruler to the next")
+        ->check(CLI::IsMember({"1mm", "0.5mm", "1/16in", "auto"}));
+    parser.add_option("--apart-mm", options.apart_mm,
+                      "The two points of --ruler are so many millimetres apart; marks are not looked for");
     parser.add_option("--wood", options.wood, "Kind of wood")
         ->check(CLI::IsMember({"conifer", "ring-porous", "diffuse-porous", "auto"}));
     parser.add_option("--outer", options.outer, "The wood under the bark")
@@ -76,7 +95,7 @@ Outcome<MeasureTask> task_of(const MeasureOptions& options) {
         task.last_year = Year(*options.last_year);
     }
     if (!options.path.empty()) {
-        auto points = points_from(options.path);
+        auto points = points_from("--path", options.path);
         if (!points) {
             return tl::unexpected(points.error());
         }
@@ -85,26 +104,41 @@ Outcome<MeasureTask> task_of(const MeasureOptions& options) {
         }
         task.path = std::move(*points);
     }
+    task.ruler.graduation = graduation_from(options.graduation);
+    if (options.apart_mm) {
+        task.ruler.apart = Millimetres(*options.apart_mm);
+    }
+    for (const std::string& ruler : options.rulers) {
+        const auto points = points_from("--ruler", ruler);
+        if (!points) {
+            return tl::unexpected(points.error());
+        }
+        if (points->size() != 2) {
+            return fail("--ruler", "a ruler line has two points, not " + std::to_string(points->size()),
+                        "write it as \"x,y x,y\" in pixels");
+        }
+        task.ruler.lines.push_back({points->front(), points->back()});
+    }
     return task;
 }
 
-Outcome<std::vector<ImagePoint>> points_from(const std::string& text) {
+Outcome<std::vector<ImagePoint>> points_from(const std::string& option, const std::string& text) {
     std::vector<ImagePoint> points;
     std::istringstream words(text);
     for (std::string word; words >> word;) {
         const auto point = point_from(word);
         if (!point) {
-            return fail("--path",
+            return fail(option,
                         "point " + std::to_string(points.size() + 1) + " is no pair of numbers: " + word.substr(0, 40),
                         "write it as \"x,y x,y ...\" in pixels");
         }
         if (points.size() == most_points) {
-            return fail("--path", "the path has more than 10,000 points", "give fewer points");
+            return fail(option, "there are more than 10,000 points", "give fewer points");
         }
         points.push_back(*point);
     }
     if (points.size() < 2) {
-        return fail("--path", "the path has only one point", "give at least two different points");
+        return fail(option, "there is only one point", "give at least two different points");
     }
     return points;
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/batch/scan_scale.h"
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/units.h"
 #include "libcore/specimen/wood.h"
@@ -18,6 +19,9 @@ struct MeasureOptions {
     std::string path;
     std::string from = "bark";
     std::optional<double> dpi;
+    std::vector<std::string> rulers;
+    std::string graduation = "auto";
+    std::optional<double> apart_mm;
     std::string wood = "auto";
     std::string outer = "unknown";
     std::optional<int> last_year;
@@ -30,6 +34,7 @@ struct MeasureOptions {
 /// The same with its words understood.
 struct MeasureTask {
     std::vector<ImagePoint> path; ///< From the bark; empty: every core found.
+    RulerTask ruler;
     std::optional<WoodType> wood; ///< Nothing: judged.
     OuterWood outer = OuterWood::Unknown;
     std::optional<Year> last_year;
@@ -40,7 +45,7 @@ void add_options(CLI::App& parser, MeasureOptions& options);
 /// Checks what can be checked before any scan is opened.
 [[nodiscard]] Outcome<MeasureTask> task_of(const MeasureOptions& options);
 
-/// Points from "x,y x,y ...". Fails on anything else, naming the point.
-[[nodiscard]] Outcome<std::vector<ImagePoint>> points_from(const std::string& text);
+/// Points from "x,y x,y ...", the value of an option. Fails on anything else, naming the option and the point.
+[[nodiscard]] Outcome<std::vector<ImagePoint>> points_from(const std::string& option, const std::string& text);
 
 } // namespace pithward::batch

@@ -1,0 +1,33 @@
+#pragma once
+
+#include "libcore/specimen/calibration.h"
+#include "libcore/specimen/outcome.h"
+#include "libcore/specimen/reading.h"
+#include "libimaging/calibrate/ruler_calibration.h"
+#include "libimaging/scan/scan_file.h"
+
+#include <optional>
+#include <vector>
+
+namespace pithward::batch {
+
+/// The rulers that a command was told of.
+struct RulerTask {
+    std::vector<RulerLine> lines;
+    std::optional<Graduation> graduation; ///< Nothing: told by the marks' lengths.
+    std::optional<Millimetres> apart;     ///< Of the two points of each line, which then are not graduations.
+};
+
+/// The scale of one scan, and where it comes from.
+struct ScanScale {
+    std::optional<Calibration> told; ///< By the file's tag or the user.
+    std::optional<RulerCalibration> rulers;
+
+    [[nodiscard]] Calibration for_path(const std::vector<ImagePoint>& path) const;
+    void add_findings(Reading& reading) const;
+};
+
+/// The scale by the rulers given, else by the user's word, else by the file's tag. Fails where none of these will do.
+[[nodiscard]] Outcome<ScanScale> scale_of(const ScanFile& scan, std::optional<double> given_dpi, const RulerTask& task);
+
+} // namespace pithward::batch
