@@ -33,7 +33,7 @@ Outcome<ScanScale> scale_of(const ScanFile& scan, std::optional<double> given_dp
         scales.push_back(std::move(*along));
     }
     if (!scales.empty()) {
-        auto rulers = calibrate(scan.header(), std::move(scales), scale.told);
+        auto rulers = calibration_by_rulers(scan.header(), std::move(scales), scale.told);
         if (!rulers) {
             return tl::unexpected(rulers.error());
         }

@@ -9,7 +9,7 @@ namespace pithward::calibrate {
 namespace {
 
 constexpr double least_difference = 0.15; ///< In periods: how much longer than the shortest marks the next are.
-constexpr double least_residual = 0.06;   ///< In periods: lengths are known no better.
+constexpr double least_residual = 0.025;  ///< In periods: lengths are known no better.
 constexpr double greatest_residual = 1.5; ///< In periods: soiled and broken marks count no more than this.
 constexpr double level_share = 0.7;       ///< Of marks of one rank: wear makes shorter, dirt seldom longer.
 constexpr std::size_t least_lengths = 8;

@@ -1,5 +1,6 @@
 #include "libimaging/calibrate/mark_fit.h"
 
+#include "libimaging/calibrate/median.h"
 #include "libimaging/calibrate/ruler_band.h"
 
 #include <Eigen/Dense>
@@ -19,12 +20,6 @@ constexpr double least_strength = 0.3;  ///< Of the usual mark's.
 constexpr double least_share = 0.4;     ///< Of the variance in the window that the shape must explain.
 constexpr double least_scatter =
     0.01; ///< In samples: what the sampling itself costs, however clear the marks (assumed).
-
-double median(std::vector<double>& values) {
-    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), middle, values.end());
-    return *middle;
-}
 
 /// Whether the whole reach about a place lies on the profile.
 bool covered(double place, double reach, std::size_t samples) {

@@ -1,8 +1,11 @@
 #include "libimaging/calibrate/mark_lengths.h"
 
+#include "libimaging/calibrate/median.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace pithward::calibrate {
 
@@ -17,14 +20,9 @@ constexpr double finer_share = 0.6;  ///< ... and so many of them must show.
 
 constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
 
-double median(std::vector<double> values) {
+double known_median(std::vector<double> values) {
     std::erase_if(values, [](double v) { return !std::isfinite(v); });
-    if (values.empty()) {
-        return nothing;
-    }
-    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), middle, values.end());
-    return *middle;
+    return values.empty() ? nothing : median(std::move(values));
 }
 
 /// Mean of a row between two columns.
@@ -78,7 +76,7 @@ double usual(const cv::Mat1f& contrast, const Band& band, const MarkRows& marks)
             all.push_back(static_cast<double>(contrast(row, k)));
         }
     }
-    return median(std::move(all));
+    return known_median(std::move(all));
 }
 
 /// The last row with ink from `from` on in steps of 1 or -1, gaps bridged.

@@ -1,5 +1,7 @@
 #include "libimaging/calibrate/robust_line.h"
 
+#include "libimaging/calibrate/median.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -9,14 +11,8 @@ namespace {
 
 constexpr double biweight = 4.685; ///< 95 % efficient on normal residuals.
 constexpr double to_deviation = 1.4826;
-constexpr int rounds = 30;
+constexpr int reweightings = 30;
 constexpr double most_correlation = 0.9;
-
-double median(std::vector<double> values) {
-    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), middle, values.end());
-    return *middle;
-}
 
 std::vector<double> residuals(const std::vector<LinePoint>& points, const RobustLine& line) {
     std::vector<double> out;
@@ -36,7 +32,7 @@ double scatter_of(const std::vector<double>& residual, double least) {
     return std::max(least, to_deviation * median(sizes));
 }
 
-double weight(double residual, double scatter) {
+double tukey_weight(double residual, double scatter) {
     const double u = residual / (biweight * scatter);
     return std::abs(u) < 1.0 ? (1.0 - u * u) * (1.0 - u * u) : 0.0;
 }
@@ -70,11 +66,11 @@ double neighbours_agree(const std::vector<double>& residual, double scatter) {
     double both = 0.0;
     double power = 1e-30;
     for (std::size_t i = 0; i < residual.size(); ++i) {
-        if (weight(residual[i], scatter) == 0.0) {
+        if (tukey_weight(residual[i], scatter) == 0.0) {
             continue;
         }
         power += residual[i] * residual[i];
-        if (i > 0 && weight(residual[i - 1], scatter) > 0.0) {
+        if (i > 0 && tukey_weight(residual[i - 1], scatter) > 0.0) {
             both += residual[i] * residual[i - 1];
         }
     }
@@ -119,10 +115,10 @@ std::optional<RobustLine> fit_line(const std::vector<LinePoint>& points, double 
     RobustLine line{.offset = first_offset, .slope = first_slope};
     line.offset += median(residuals(points, line));
     std::vector<double> weights(points.size());
-    for (int round = 0; round < rounds; ++round) {
+    for (int round = 0; round < reweightings; ++round) {
         const std::vector<double> residual = residuals(points, line);
         const double scatter = scatter_of(residual, least_scatter);
-        std::ranges::transform(residual, weights.begin(), [&](double r) { return weight(r, scatter); });
+        std::ranges::transform(residual, weights.begin(), [&](double r) { return tukey_weight(r, scatter); });
         const Sums sums = sums_of(points, weights);
         if (sums.w < 2.0 || sums.xx <= 0.0) {
             return std::nullopt;
@@ -132,7 +128,8 @@ std::optional<RobustLine> fit_line(const std::vector<LinePoint>& points, double 
     }
     const std::vector<double> residual = residuals(points, line);
     const double scatter = scatter_of(residual, least_scatter);
-    line.good = static_cast<int>(std::ranges::count_if(residual, [&](double r) { return weight(r, scatter) >= 0.5; }));
+    line.good =
+        static_cast<int>(std::ranges::count_if(residual, [&](double r) { return tukey_weight(r, scatter) >= 0.5; }));
     if (line.good < 4) {
         return std::nullopt;
     }

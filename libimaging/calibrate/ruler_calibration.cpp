@@ -78,8 +78,8 @@ Calibration RulerCalibration::for_path(const std::vector<ImagePoint>& path) cons
     return calibration;
 }
 
-Outcome<RulerCalibration> calibrate(const Scan& scan, std::vector<RulerScale> scales,
-                                    const std::optional<Calibration>& told) {
+Outcome<RulerCalibration> calibration_by_rulers(const Scan& scan, std::vector<RulerScale> scales,
+                                                const std::optional<Calibration>& told) {
     if (scales.empty() || scales.size() > 2) {
         return fail(scan.file, "one ruler line or two are needed, not " + std::to_string(scales.size()),
                     "give one line along the cores, or one along x and one along y");

@@ -29,8 +29,8 @@ struct RulerCalibration {
 /// One gives them with their ratio, which is that of the scale told, else 1, with a deviation of `assumed_ratio_sd`. A
 /// ruler's own error, `assumed_ruler_sd`, is added to each. Fails on no ruler or more than two, on two along the same
 /// direction, and on resolutions that no scan has.
-[[nodiscard]] Outcome<RulerCalibration> calibrate(const Scan& scan, std::vector<RulerScale> scales,
-                                                  const std::optional<Calibration>& told);
+[[nodiscard]] Outcome<RulerCalibration> calibration_by_rulers(const Scan& scan, std::vector<RulerScale> scales,
+                                                              const std::optional<Calibration>& told);
 
 /// Relative deviation of a ruler's own graduation: 0.05 mm in 100 mm (assumed).
 inline constexpr double assumed_ruler_sd = 0.0005;

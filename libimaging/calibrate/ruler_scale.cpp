@@ -18,16 +18,11 @@ double ratio_of(const std::optional<Calibration>& told) {
     return told ? told->px_per_mm_y / told->px_per_mm_x : 1.0;
 }
 
-/// The scale that was told, along a direction in pixels.
-double told_along(const Calibration& told, ImagePoint normal) {
-    return std::hypot(normal.x * told.px_per_mm_x, normal.y * told.px_per_mm_y);
-}
-
 /// The graduation with which the marks come nearest to the told scale, if it is near at all.
 std::optional<Graduation> graduation_by(const Calibration& told, ImagePoint normal, double step_px) {
     for (const GraduationKind& kind : graduation_kinds()) {
         const double scale = step_px / kind.spacing.value();
-        if (std::abs(scale / told_along(told, normal) - 1.0) < agrees) {
+        if (std::abs(scale / px_per_mm_along(told, normal) - 1.0) < agrees) {
             return kind.graduation;
         }
     }
@@ -35,6 +30,10 @@ std::optional<Graduation> graduation_by(const Calibration& told, ImagePoint norm
 }
 
 } // namespace
+
+double px_per_mm_along(const Calibration& calibration, ImagePoint normal) {
+    return std::hypot(normal.x * calibration.px_per_mm_x, normal.y * calibration.px_per_mm_y);
+}
 
 Outcome<RulerScale> scale_between(const Scan& scan, const RulerLine& line, Millimetres apart,
                                   const std::optional<Calibration>& told) {

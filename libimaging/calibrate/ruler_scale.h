@@ -48,6 +48,10 @@ struct RulerScale {
                                               std::optional<Graduation> graduation,
                                               const std::optional<Calibration>& told);
 
+/// Pixels to the millimetre square to marks with this unit normal in pixels: sqrt((n_x p_x)^2 + (n_y p_y)^2), where p_x
+/// and p_y are the scales. (Square to them on the ruler, whose pixels need not be square.)
+[[nodiscard]] double px_per_mm_along(const Calibration& calibration, ImagePoint normal);
+
 /// Standard deviation of a point placed by hand or told by another program, in pixels (assumed).
 inline constexpr double point_sd_px = 1.0;
 

@@ -21,11 +21,7 @@ std::string name_of(const Calibration& told) {
     return told.source == Calibration::Source::FileTag ? "the file's tag" : "the resolution given";
 }
 
-double told_along(const Calibration& told, ImagePoint normal) {
-    return std::hypot(normal.x * told.px_per_mm_x, normal.y * told.px_per_mm_y);
-}
-
-void add(Reading& reading, std::string reason, std::string proposal, double probability) {
+void add_finding(Reading& reading, std::string reason, std::string proposal, double probability) {
     Finding finding;
     finding.id = FindingId{static_cast<std::int64_t>(reading.findings.size()) + 1};
     finding.kind = FindingKind::Scale;
@@ -54,7 +50,7 @@ std::string other_graduation(const RulerScale& scale, double told_px_per_mm, con
 } // namespace
 
 std::optional<ScaleDisagreement> disagreement(const RulerScale& scale, const Calibration& told) {
-    const double told_px_per_mm = told_along(told, scale.normal);
+    const double told_px_per_mm = px_per_mm_along(told, scale.normal);
     const double off = scale.px_per_mm / told_px_per_mm - 1.0;
     if (std::abs(off) <= greatest_disagreement || std::abs(off) <= 2.0 * scale.relative_sd) {
         return std::nullopt;
@@ -73,17 +69,17 @@ void add_scale_findings(Reading& reading, const RulerCalibration& rulers, const 
     }
     for (const RulerScale& scale : rulers.scales) {
         if (const auto differs = told ? disagreement(scale, *told) : std::nullopt) {
-            add(reading, differs->reason,
-                "the ruler's scale was taken; check that the line runs along it" + differs->otherwise,
-                disagreement_is_real);
+            add_finding(reading, differs->reason,
+                        "the ruler's scale was taken; check that the line runs along it" + differs->otherwise,
+                        disagreement_is_real);
         }
         if (scale.graduation && scale.graduation_by_mark_lengths &&
             *scale.graduation != *scale.graduation_by_mark_lengths) {
-            add(reading,
-                "the lengths of the ruler's marks look like steps of " +
-                    kind_of(*scale.graduation_by_mark_lengths).word + ", but " + kind_of(*scale.graduation).word +
-                    " was given",
-                "look at the ruler; measure again with the other graduation if that is right", 0.5);
+            add_finding(reading,
+                        "the lengths of the ruler's marks look like steps of " +
+                            kind_of(*scale.graduation_by_mark_lengths).word + ", but " +
+                            kind_of(*scale.graduation).word + " was given",
+                        "look at the ruler; measure again with the other graduation if that is right", 0.5);
         }
     }
     const std::vector<ImagePoint>& path = reading.path.legs.front().points;
@@ -92,8 +88,8 @@ void add_scale_findings(Reading& reading, const RulerCalibration& rulers, const 
     const double length = std::hypot(chord.x, chord.y);
     if (rulers.scales.size() == 1 && length > 0.0 &&
         std::abs(chord.x * normal.x + chord.y * normal.y) < along_ruler * length) {
-        add(reading, "the ruler lies across this core, so the scale along the core was not measured",
-            "give a second ruler line that runs the core's way", 0.5);
+        add_finding(reading, "the ruler lies across this core, so the scale along the core was not measured",
+                    "give a second ruler line that runs the core's way", 0.5);
     }
 }
 
