@@ -78,7 +78,7 @@ void write_raw(const std::string& file, const cv::Mat& pixels, const Written& ho
         require(vips_pngsave(image.get(), file.c_str(), nullptr) == 0);
         return;
     case Written::Kind::Jpeg:
-        require(vips_jpegsave(image.get(), file.c_str(), "Q", 98, "subsample_mode", VIPS_FOREIGN_SUBSAMPLE_OFF,
+        require(vips_jpegsave(image.get(), file.c_str(), "Q", how.quality, "subsample_mode", VIPS_FOREIGN_SUBSAMPLE_OFF,
                               nullptr) == 0);
         return;
     }

@@ -17,6 +17,7 @@ struct Written {
     double dpi_y = 1200.0;
     bool cmyk = false;   ///< The four channels are ink, not red, green, blue and alpha.
     int orientation = 0; ///< EXIF orientation; 0: no tag.
+    int quality = 98;    ///< Of a JPEG, up to 100.
 };
 
 /// Writes an image with libvips: 1 to 4 channels of 8 or 16 bit, or float. Throws when that fails.
