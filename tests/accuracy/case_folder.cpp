@@ -3,12 +3,21 @@
 #include <nlohmann/json.hpp>
 
 #include <fstream>
+#include <stdexcept>
 
 namespace pithward::accuracy {
 
 namespace {
 
 using nlohmann::json;
+
+json parsed(const std::string& file) {
+    std::ifstream in(file);
+    if (!in) {
+        throw std::runtime_error("the file can't be opened");
+    }
+    return json::parse(in);
+}
 
 ImagePoint point(const json& object) {
     return {object.at("x").get<double>(), object.at("y").get<double>()};
@@ -26,6 +35,9 @@ demo::Truth truth_from(const json& object) {
     truth.last_complete_ring_year = Year(object.at("last_complete_ring_year").get<int>());
     for (const json& at : object.at("path")) {
         truth.path.push_back({at.at(0).get<double>(), at.at(1).get<double>()});
+    }
+    if (truth.path.size() < 2) {
+        throw std::runtime_error("the path has fewer than two points");
     }
     for (const json& one : object.at("boundaries")) {
         demo::TrueBoundary boundary;
@@ -58,14 +70,14 @@ Outcome<std::vector<Case>> cases_in(const std::string& folder) {
     std::string file = folder + "/cases.json";
     try {
         std::vector<Case> cases;
-        const json list = json::parse(std::ifstream(file));
+        const json list = parsed(file);
         for (const json& entry : list.at("cases")) {
             Case one;
             one.file = folder + "/" + entry.at("file").get<std::string>();
             one.category = entry.at("category").get<std::string>();
             one.strength = strength_from(entry.at("name").get<std::string>(), one.category);
             file = folder + "/" + entry.at("truth").get<std::string>();
-            one.truth = truth_from(json::parse(std::ifstream(file)));
+            one.truth = truth_from(parsed(file));
             cases.push_back(std::move(one));
         }
         return cases;
