@@ -91,20 +91,30 @@ Fall describe(const std::vector<float>& p, const Stretch& stretch) {
     fall.top = stretch.top;
     fall.bottom = stretch.bottom;
     fall.height = static_cast<double>(height(p, stretch));
-    const float half = 0.5F * (p[static_cast<std::size_t>(stretch.top)] + p[static_cast<std::size_t>(stretch.bottom)]);
-    fall.column = stretch.top;
     for (int i = stretch.top; i < stretch.bottom; ++i) {
         const float a = p[static_cast<std::size_t>(i)];
         const float b = p[static_cast<std::size_t>(i) + 1];
         fall.steepest = std::max(fall.steepest, static_cast<double>(a - b));
-        if (a >= half && b < half) {
-            fall.column = i + static_cast<double>((a - half) / (a - b));
-        }
     }
+    fall.column = column_of(p, fall, 0.5);
     return fall;
 }
 
 } // namespace
+
+double column_of(const std::vector<float>& profile, const Fall& fall, double share) {
+    const auto top = static_cast<double>(profile[static_cast<std::size_t>(fall.top)]);
+    const double goal = top - share * fall.height;
+    double column = fall.top;
+    for (int i = fall.top; i < fall.bottom; ++i) {
+        const auto a = static_cast<double>(profile[static_cast<std::size_t>(i)]);
+        const auto b = static_cast<double>(profile[static_cast<std::size_t>(i) + 1]);
+        if (a >= goal && b < goal) {
+            column = i + (a - goal) / (a - b);
+        }
+    }
+    return column;
+}
 
 std::vector<Fall> falls_of(const std::vector<float>& profile, double least) {
     std::vector<Stretch> stretches = monotone(profile);
@@ -127,6 +137,9 @@ std::vector<Fall> falls_of(const std::vector<float>& profile, double least) {
         const auto from = profile.begin() + falls[k].bottom;
         const auto to = profile.begin() + std::max(end, falls[k].bottom) + 1;
         falls[k].rise_after = static_cast<double>(*std::max_element(from, to) - *from);
+        for (auto at = from; at + 1 < to; ++at) {
+            falls[k].steepest_rise = std::max(falls[k].steepest_rise, static_cast<double>(*(at + 1) - *at));
+        }
     }
     return falls;
 }

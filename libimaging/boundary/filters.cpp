@@ -1,5 +1,6 @@
 #include "libimaging/boundary/filters.h"
 
+#include <opencv2/core/utility.hpp>
 #include <opencv2/imgproc.hpp>
 
 #include <algorithm>
@@ -18,10 +19,8 @@ int half_length(double sigma) {
     return std::max(1, static_cast<int>(std::lround(0.5 * (std::sqrt(12.0 * sigma * sigma / passes + 1.0) - 1.0))));
 }
 
-void smooth_along(cv::Mat1f& values, double sigma, bool along_s) {
-    if (sigma <= 0.0) {
-        return;
-    }
+/// Smooths along rows or along columns, in place.
+void smooth_part(cv::Mat1f values, double sigma, bool along_s) {
     if (sigma < wide) {
         const int size = 2 * static_cast<int>(std::ceil(3.5 * sigma)) + 1;
         cv::GaussianBlur(values, values, along_s ? cv::Size(size, 1) : cv::Size(1, size), along_s ? sigma : 0.0,
@@ -33,6 +32,16 @@ void smooth_along(cv::Mat1f& values, double sigma, bool along_s) {
         cv::blur(values, values, along_s ? cv::Size(size, 1) : cv::Size(1, size), cv::Point(-1, -1),
                  cv::BORDER_REPLICATE);
     }
+}
+
+/// The lines that are smoothed know nothing of each other, so they are shared out.
+void smooth_along(cv::Mat1f& values, double sigma, bool along_s) {
+    if (sigma <= 0.0) {
+        return;
+    }
+    cv::parallel_for_(cv::Range(0, along_s ? values.rows : values.cols), [&](const cv::Range& part) {
+        smooth_part(along_s ? values.rowRange(part) : values.colRange(part), sigma, along_s);
+    });
 }
 
 } // namespace

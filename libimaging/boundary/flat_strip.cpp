@@ -3,6 +3,8 @@
 #include "libimaging/boundary/filters.h"
 #include "libimaging/boundary/flow.h"
 
+#include <opencv2/core/utility.hpp>
+
 #include <algorithm>
 #include <cmath>
 
@@ -27,20 +29,76 @@ cv::Mat1f lane_weights(const cv::Mat1f& traced, const cv::Mat1f& solid, const La
     cv::reduce(soft.rowRange(lanes.centre() - half, lanes.centre() + half + 1), middle, 0, cv::REDUCE_AVG);
     const cv::Mat1f power = smooth(middle.mul(middle), 0.0, agree_mm / px_mm);
     cv::Mat1f weight(soft.size());
-    for (int row = 0; row < soft.rows; ++row) {
-        const cv::Mat1f own = soft.row(row);
-        const cv::Mat1f both = smooth(own.mul(middle), 0.0, agree_mm / px_mm);
-        const cv::Mat1f mine = smooth(own.mul(own), 0.0, agree_mm / px_mm);
-        const bool inner = std::abs(row - lanes.centre()) <= 2;
-        for (int c = 0; c < soft.cols; ++c) {
-            const float r = both(0, c) / std::sqrt(mine(0, c) * power(0, c) + 1e-9F);
-            // The path itself is taken to run through wood: a path with none is refused elsewhere.
-            weight(row, c) =
-                inner ? 1.0F : std::clamp((r - signal.strange) / (signal.familiar - signal.strange), 0.0F, 1.0F);
+    cv::parallel_for_(cv::Range(0, soft.rows), [&](const cv::Range& part) {
+        for (int row = part.start; row < part.end; ++row) {
+            const cv::Mat1f own = soft.row(row);
+            const cv::Mat1f both = smooth(own.mul(middle), 0.0, agree_mm / px_mm);
+            const cv::Mat1f mine = smooth(own.mul(own), 0.0, agree_mm / px_mm);
+            const bool inner = std::abs(row - lanes.centre()) <= 2;
+            for (int c = 0; c < soft.cols; ++c) {
+                const float r = both(0, c) / std::sqrt(mine(0, c) * power(0, c) + 1e-9F);
+                // The path itself is taken to run through wood: a path with none is refused elsewhere.
+                weight(row, c) =
+                    inner ? 1.0F : std::clamp((r - signal.strange) / (signal.familiar - signal.strange), 0.0F, 1.0F);
+            }
         }
-    }
+    });
     return lengthen(weight, step, lanes.columns()).mul(solid);
 }
+
+/// The cells of one column that are wood, with their weights.
+class Cells {
+public:
+    void gather(const cv::Mat1f& weight, const cv::Mat1f& values, const std::vector<float>& nearness, int first,
+                int column) {
+        values_.clear();
+        weights_.clear();
+        for (std::size_t k = 0; k < nearness.size(); ++k) {
+            const int lane = first + static_cast<int>(k);
+            const float wood = weight(lane, column);
+            if (wood > 0.3F) {
+                values_.push_back(values(lane, column));
+                weights_.push_back(wood * nearness[k]);
+            }
+        }
+    }
+
+    /// Weighted mean of the cells within three scaled median deviations of their median; not a number for fewer than
+    /// three cells.
+    [[nodiscard]] float mean_without_outliers() {
+        if (values_.size() < 3) {
+            return std::nanf("");
+        }
+        const float middle = median_of(values_);
+        deviations_.clear();
+        for (const float value : values_) {
+            deviations_.push_back(std::abs(value - middle));
+        }
+        const float limit = 3.0F * 1.4826F * median_of(deviations_) + 1e-4F;
+        float sum = 0.0F;
+        float mass = 0.0F;
+        for (std::size_t k = 0; k < values_.size(); ++k) {
+            if (deviations_[k] <= limit) {
+                sum += weights_[k] * values_[k];
+                mass += weights_[k];
+            }
+        }
+        return mass > 0.0F ? sum / mass : std::nanf("");
+    }
+
+private:
+    [[nodiscard]] float median_of(const std::vector<float>& of) {
+        sorted_ = of;
+        const auto middle = sorted_.begin() + static_cast<std::ptrdiff_t>(sorted_.size() / 2);
+        std::nth_element(sorted_.begin(), middle, sorted_.end());
+        return *middle;
+    }
+
+    std::vector<float> values_;
+    std::vector<float> weights_;
+    std::vector<float> deviations_;
+    std::vector<float> sorted_;
+};
 
 } // namespace
 
@@ -63,47 +121,18 @@ FlatStrip flat_strip(const Lanes& lanes, const Relief& relief, const Signal& sig
 
 std::vector<float> profile(const FlatStrip& strip, const cv::Mat1f& values, int first, int last) {
     std::vector<float> out(static_cast<std::size_t>(strip.columns()), std::nanf(""));
-    std::vector<float> cells;
-    std::vector<float> deviations;
     std::vector<float> nearness;
     for (int lane = first; lane <= last; ++lane) {
         const double u = strip.u(lane) / near_path_mm;
         nearness.push_back(static_cast<float>(std::exp(-0.5 * u * u)));
     }
-    for (int c = 0; c < strip.columns(); ++c) {
-        cells.clear();
-        for (int lane = first; lane <= last; ++lane) {
-            if (strip.weight(lane, c) > 0.3F) {
-                cells.push_back(values(lane, c));
-            }
+    cv::parallel_for_(cv::Range(0, strip.columns()), [&](const cv::Range& part) {
+        Cells cells;
+        for (int c = part.start; c < part.end; ++c) {
+            cells.gather(strip.weight, values, nearness, first, c);
+            out[static_cast<std::size_t>(c)] = cells.mean_without_outliers();
         }
-        if (cells.size() < 3) {
-            continue;
-        }
-        const auto middle = cells.begin() + static_cast<std::ptrdiff_t>(cells.size() / 2);
-        std::nth_element(cells.begin(), middle, cells.end());
-        const float median = *middle;
-        deviations.clear();
-        for (const float cell : cells) {
-            deviations.push_back(std::abs(cell - median));
-        }
-        const auto half = deviations.begin() + static_cast<std::ptrdiff_t>(deviations.size() / 2);
-        std::nth_element(deviations.begin(), half, deviations.end());
-        const float limit = 3.0F * 1.4826F * *half + 1e-4F;
-        float sum = 0.0F;
-        float mass = 0.0F;
-        for (int lane = first; lane <= last; ++lane) {
-            const float value = values(lane, c);
-            if (strip.weight(lane, c) > 0.3F && std::abs(value - median) <= limit) {
-                const float w = strip.weight(lane, c) * nearness[static_cast<std::size_t>(lane - first)];
-                sum += w * value;
-                mass += w;
-            }
-        }
-        if (mass > 0.0F) {
-            out[static_cast<std::size_t>(c)] = sum / mass;
-        }
-    }
+    });
     // Columns without wood repeat the last wood before them, or the first after them.
     const auto known = std::ranges::find_if(out, [](float v) { return !std::isnan(v); });
     float carried = known == out.end() ? 0.0F : *known;

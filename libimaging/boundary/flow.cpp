@@ -2,6 +2,8 @@
 
 #include "libimaging/boundary/filters.h"
 
+#include <opencv2/core/utility.hpp>
+
 #include <algorithm>
 #include <cmath>
 
@@ -11,6 +13,7 @@ namespace {
 
 constexpr float greatest_turn = 0.5F; ///< A round may change the slope by this much.
 constexpr float faint = 0.8F;         ///< Lines under this many standard deviations are left out.
+constexpr double broad_window = 4.0;  ///< A round looks from afar over a window this much longer.
 constexpr double surround = 3.0;      ///< A line is told from its surroundings at this multiple of its breadth.
 
 /// Thin dark lines, the stronger the higher; 0 elsewhere.
@@ -40,6 +43,36 @@ cv::Mat1f features(const cv::Mat1f& values, const cv::Mat1f& solid, const FlowRo
     return smooth(dark_lines(values, solid, round.across / lane_mm, sigma, centre), 0.1 / lane_mm, sigma);
 }
 
+/// Gradients of one pair of lanes: along the path squared, and along times across.
+void gradients_of_pair(const cv::Mat1f& soft, const cv::Mat1f& solid, int k, double px_mm, double lane_mm,
+                       float* energy, float* product) {
+    const float* upper = soft[k];
+    const float* lower = soft[k + 1];
+    const float* upper_solid = solid[k];
+    const float* lower_solid = solid[k + 1];
+    const int last = soft.cols - 1;
+    for (int c = 0; c <= last; ++c) {
+        const int before = std::max(0, c - 1);
+        const int after = std::min(last, c + 1);
+        const auto span = static_cast<float>((after - before) * px_mm);
+        const float along = 0.5F * (upper[after] - upper[before] + lower[after] - lower[before]) / span;
+        const float across = (lower[c] - upper[c]) / static_cast<float>(lane_mm);
+        // What runs along the path (rays, cracks, scratches) says nothing of the rings, so it weighs little.
+        const float steep = along * along;
+        const float ringlike = steep / (steep + across * across + 1e-12F);
+        const float weight = upper_solid[c] * lower_solid[c] * ringlike;
+        energy[c] = steep * weight;
+        product[c] = along * across * weight;
+    }
+}
+
+/// Sums over the round's window, with a share of a longer one: a faint ring gets the slope of its neighbours.
+cv::Mat1f over_window(const cv::Mat1f& values, const FlowRound& round, double px_mm, double lane_mm) {
+    const cv::Mat1f near = smooth(values, round.window_u / lane_mm, round.window_s / px_mm);
+    return round.from_afar > 0.0 ? near + round.from_afar * smooth(near, 0.0, broad_window * round.window_s / px_mm)
+                                 : near;
+}
+
 /// Change of slope between lane k and k + 1, from one round.
 cv::Mat1f slope_change(const cv::Mat1f& level, const cv::Mat1f& solid, const FlowRound& round, const FlowPlan& plan,
                        double px_mm, double lane_mm, int centre) {
@@ -47,21 +80,13 @@ cv::Mat1f slope_change(const cv::Mat1f& level, const cv::Mat1f& solid, const Flo
     const int pairs = level.rows - 1;
     cv::Mat1f energy(pairs, level.cols);
     cv::Mat1f product(pairs, level.cols);
-    for (int k = 0; k < pairs; ++k) {
-        for (int c = 0; c < level.cols; ++c) {
-            const int before = std::max(0, c - 1);
-            const int after = std::min(level.cols - 1, c + 1);
-            const auto span = static_cast<float>((after - before) * px_mm);
-            const float along =
-                0.5F * (soft(k, after) - soft(k, before) + soft(k + 1, after) - soft(k + 1, before)) / span;
-            const float across = (soft(k + 1, c) - soft(k, c)) / static_cast<float>(lane_mm);
-            const float both = solid(k, c) * solid(k + 1, c);
-            energy(k, c) = along * along * both * both;
-            product(k, c) = along * across * both * both;
+    cv::parallel_for_(cv::Range(0, pairs), [&](const cv::Range& part) {
+        for (int k = part.start; k < part.end; ++k) {
+            gradients_of_pair(soft, solid, k, px_mm, lane_mm, energy[k], product[k]);
         }
-    }
-    energy = smooth(energy, round.window_u / lane_mm, round.window_s / px_mm);
-    product = smooth(product, round.window_u / lane_mm, round.window_s / px_mm);
+    });
+    energy = over_window(energy, round, px_mm, lane_mm);
+    product = over_window(product, round, px_mm, lane_mm);
     const int half = std::min({8, centre, pairs - centre});
     const double usual = cv::mean(energy.rowRange(centre - half, centre + half))[0];
     cv::Mat1f change = -product / (energy + static_cast<float>(plan.sureness * usual + 1e-12));
@@ -70,17 +95,15 @@ cv::Mat1f slope_change(const cv::Mat1f& level, const cv::Mat1f& solid, const Flo
 
 /// Adds up slopes from the centre lane outward, onto what is known.
 void add_slopes(const cv::Mat1f& change, float lane_mm, int centre, cv::Mat1f& flow) {
-    for (int c = 0; c < flow.cols; ++c) {
-        float moved = 0.0F;
-        for (int k = centre; k + 1 < flow.rows; ++k) {
-            moved += change(k, c) * lane_mm;
-            flow(k + 1, c) += moved;
-        }
-        moved = 0.0F;
-        for (int k = centre; k > 0; --k) {
-            moved -= change(k - 1, c) * lane_mm;
-            flow(k - 1, c) += moved;
-        }
+    cv::Mat1f moved = cv::Mat1f::zeros(1, flow.cols);
+    for (int k = centre; k + 1 < flow.rows; ++k) {
+        moved += change.row(k) * lane_mm;
+        flow.row(k + 1) += moved;
+    }
+    moved.setTo(0.0F);
+    for (int k = centre; k > 0; --k) {
+        moved -= change.row(k - 1) * lane_mm;
+        flow.row(k - 1) += moved;
     }
 }
 
@@ -102,12 +125,16 @@ cv::Mat1f ring_flow(const cv::Mat1f& values, const cv::Mat1f& solid, const Lanes
 
 cv::Mat1f flatten(const cv::Mat1f& values, const cv::Mat1f& flow_mm, double px_mm) {
     cv::Mat1f flat(values.size());
-    for (int row = 0; row < values.rows; ++row) {
-        const float* from = values[row];
-        for (int column = 0; column < values.cols; ++column) {
-            flat(row, column) = sample(from, values.cols, column + flow_mm(row, column) / px_mm);
+    cv::parallel_for_(cv::Range(0, values.rows), [&](const cv::Range& part) {
+        for (int row = part.start; row < part.end; ++row) {
+            const float* from = values[row];
+            const float* moved = flow_mm[row];
+            float* to = flat[row];
+            for (int column = 0; column < values.cols; ++column) {
+                to[column] = sample(from, values.cols, column + moved[column] / px_mm);
+            }
         }
-    }
+    });
     return flat;
 }
 

@@ -15,6 +15,7 @@ struct FlowRound {
     double across = 0.0;
     double window_s = 1.0;
     double window_u = 0.3;
+    double from_afar = 0.0; ///< Weight of a longer window, for places where little is seen.
 };
 
 /// What the slopes are sought from.

@@ -17,6 +17,7 @@ struct Signs {
     double before = 0.0;        ///< Mean level just before the change, against the local mean, in usual falls ...
     double after = 0.0;         ///< ... and just after it.
     double recovery = 0.0;      ///< Rise of tone further inward, up to the next mark, against `fall`.
+    double lopsidedness = 0.0;  ///< ln of the steepest fall over the steepest rise that follows, cut at +-3.
     double support = 0.0;       ///< Share of the core's breadth on which the change is seen.
     double support_left = 0.0;  ///< The same on the side of negative u ...
     double support_right = 0.0; ///< ... and of positive u.

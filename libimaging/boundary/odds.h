@@ -16,12 +16,13 @@ struct OddsModel {
     double before = 0.0;            ///< Of the level before the change, cut at +-1.5.
     double after = 0.0;             ///< Of the level after it, cut likewise.
     double recovery = 0.0;          ///< Of the recovery, cut at 1.2.
+    double lopsidedness = 0.0;      ///< Of the lopsidedness.
     double support = 0.0;           ///< Of the support.
     double weaker_side = 0.0;       ///< Of the lesser support of the two sides.
 };
 
 /// The signs as the model takes them, in the order of its weights.
-[[nodiscard]] std::array<double, 8> terms(const Signs& signs);
+[[nodiscard]] std::array<double, 9> terms(const Signs& signs);
 
 [[nodiscard]] double log_odds(const OddsModel& model, const Signs& signs);
 

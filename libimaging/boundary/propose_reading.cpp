@@ -60,7 +60,7 @@ bool ends_at_edge(const OuterEnd& outer, OuterWood told) {
 }
 
 Chosen choose(const FlatStrip& strip, std::vector<Mark> marks, const OuterEnd& outer, const std::vector<Gap>& gaps,
-              OuterWood told) {
+              OuterWood told, const SequenceOptions& options) {
     const double first = outer.edge_seen ? outer.column + 0.08 / strip.px_mm : strip.column(-0.02);
     const double last = strip.column(strip.path_mm + 0.02);
     std::erase_if(marks, [&](const Mark& mark) {
@@ -77,7 +77,7 @@ Chosen choose(const FlatStrip& strip, std::vector<Mark> marks, const OuterEnd& o
         chosen.s_mm.push_back(without_gaps(gaps, mark.column) * strip.px_mm);
         odds.push_back(mark.log_odds);
     }
-    chosen.sequence = best_sequence(chosen.s_mm, odds);
+    chosen.sequence = best_sequence(chosen.s_mm, odds, options);
     chosen.marks = std::move(marks);
     return chosen;
 }
@@ -266,7 +266,7 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
         reading.bark_end.probability = 1.0 / (1.0 + std::exp(-forward));
     }
     add_breaks(reading, gaps, strip, geometry);
-    add_boundaries(reading, choose(strip, marks, outer, gaps, request.outer), strip, geometry);
+    add_boundaries(reading, choose(strip, marks, outer, gaps, request.outer, model.sequence), strip, geometry);
     if (is_no_wood(reading.boundaries, geometry.length_mm())) {
         return tl::unexpected(no_wood(scan.header().file, "no wood with ring boundaries was found under the path"));
     }

@@ -45,7 +45,7 @@ private:
     [[nodiscard]] double step(std::size_t i, std::size_t j, std::size_t k) const {
         const double after = std::max(s_[k] - s_[j], 1e-4);
         const double width = i == j ? narrow_score(after) : width_score(std::max(s_[j] - s_[i], 1e-4), after);
-        return odds_[k] + width;
+        return odds_[k] + options_.taken + width;
     }
     /// Starting late or ending early passes over marks like any other gap; only the first and last `reach_` may be
     /// passed over.

@@ -19,6 +19,9 @@ struct SequenceOptions {
     /// ... and these degrees of freedom. Mean sensitivities of 0.2 to 0.4 are usual (common practice of the trade).
     double width_freedom = 3.0;
     double width_weight = 0.8;  ///< Weight of the widths against the signs of the marks.
+    /// Added for each boundary taken: the likelihood of the widths counts against every boundary. Fitted to rendered
+    /// cores so that the probabilities hold.
+    double taken = 0.0;
     double narrowest_mm = 0.03; ///< Rings narrower than this cost extra.
     std::size_t farthest = 12;  ///< So many marks may be passed over between two boundaries.
 };

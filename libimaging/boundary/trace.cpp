@@ -3,6 +3,7 @@
 #include "libimaging/boundary/filters.h"
 
 #include <Eigen/Dense>
+#include <opencv2/core/utility.hpp>
 
 #include <algorithm>
 #include <array>
@@ -212,8 +213,6 @@ double flow_slope(const FlatStrip& strip, double column) {
     return (down - up) / (2.0 * half * strip.lane_mm) / strip.px_mm;
 }
 
-} // namespace
-
 void trace_mark(const FlatStrip& strip, const cv::Mat1f& values, const std::vector<float>& profile, double reach,
                 Mark& mark) {
     const double column = mark.column;
@@ -246,6 +245,17 @@ void trace_mark(const FlatStrip& strip, const cv::Mat1f& values, const std::vect
         const double flow = static_cast<double>(sample(strip.flow_mm[row], strip.columns(), column));
         mark.trace.push_back({strip.s(column + own) + flow, shift.u});
     }
+}
+
+} // namespace
+
+void trace_marks(const FlatStrip& strip, const cv::Mat1f& values, const std::vector<float>& profile,
+                 const std::vector<double>& reach, std::vector<Mark>& marks) {
+    cv::parallel_for_(cv::Range(0, static_cast<int>(marks.size())), [&](const cv::Range& part) {
+        for (auto k = static_cast<std::size_t>(part.start); k < static_cast<std::size_t>(part.end); ++k) {
+            trace_mark(strip, values, profile, reach[k], marks[k]);
+        }
+    });
 }
 
 } // namespace pithward::boundary

@@ -9,7 +9,8 @@ import sys
 
 import numpy as np
 
-NAMES = ["constant", "log_fall", "log_relative_fall", "softness", "before", "after", "recovery", "support", "weaker_side"]
+NAMES = ["constant", "log_fall", "log_relative_fall", "softness", "before", "after", "recovery", "lopsidedness",
+         "support", "weaker_side"]
 PENALTY = 0.5
 
 
@@ -31,7 +32,7 @@ def main():
     rows = list(csv.reader(open(sys.argv[1])))
     name = np.array([r[0] for r in rows])
     y = np.array([float(r[1]) for r in rows])
-    x = np.array([[1.0] + [float(v) for v in r[2:10]] for r in rows])
+    x = np.array([[1.0] + [float(v) for v in r[2:1 + len(NAMES)]] for r in rows])
     cores = sorted(set(name))
     w = np.ones(len(y))
     print(f"{len(cores)} cores, {int(y.sum())} boundaries, {int((1 - y).sum())} other marks")

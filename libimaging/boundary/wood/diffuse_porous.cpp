@@ -1,8 +1,7 @@
 #include "libimaging/boundary/falls.h"
 #include "libimaging/boundary/filters.h"
-#include "libimaging/boundary/odds.h"
-#include "libimaging/boundary/signs.h"
 #include "libimaging/boundary/trace.h"
+#include "libimaging/boundary/wood/fall_marks.h"
 #include "libimaging/boundary/wood/wood_model.h"
 
 #include <algorithm>
@@ -19,33 +18,39 @@ constexpr double soft_mm = 0.02;       ///< Smoothing of the profile.
 constexpr double level_mm = 0.10;      ///< The levels before and after a change are taken over this length.
 constexpr double least_fall = 0.06;    ///< In standard deviations of the ground.
 constexpr double reach_mm = 0.15;      ///< Half window of the tracing.
+/// A line thinner than the blur begins where this share of the fall is done, not half: its blurred flank is as broad as
+/// the blur, and so lies mostly on the line's light side.
+constexpr double line_begins = 0.75;
 
 /// Thin faint lines in strong speckle: they show only when they are followed across the core.
 const FlowPlan flow_plan{
-    .rounds = {{0.100, 0.15, 5.0, 1.2},
-               {0.080, 0.15, 4.0, 1.0},
-               {0.060, 0.20, 4.0, 1.0},
-               {0.050, 0.25, 3.0, 0.9},
-               {0.040, 0.30, 2.5, 0.8},
-               {0.035, 0.30, 2.0, 0.7},
-               {0.035, 0.30, 1.5, 0.6},
-               {0.035, 0.30, 1.5, 0.6}},
+    .rounds = {{0.100, 0.15, 5.0, 1.2, 0.3},
+               {0.080, 0.15, 4.0, 1.0, 0.3},
+               {0.060, 0.20, 4.0, 1.0, 0.3},
+               {0.050, 0.25, 3.0, 0.9, 0.3},
+               {0.040, 0.30, 2.5, 0.8, 0.3},
+               {0.035, 0.30, 2.0, 0.7, 0.3},
+               {0.035, 0.30, 1.5, 0.6, 0.3},
+               {0.035, 0.30, 1.5, 0.6, 0.3}},
     .feature = FlowFeature::DarkLines,
     .step_mm = 0.025,
     .sureness = 0.1,
 };
 
 constexpr OddsModel odds{
-    .constant = -2.85,
-    .log_fall = 3.07,
-    .log_relative_fall = -0.96,
-    .softness = -3.27,
-    .before = -1.81,
-    .after = -0.83,
-    .recovery = 2.76,
-    .support = 0.50,
-    .weaker_side = 0.66,
+    .constant = -1.04,
+    .log_fall = 4.55,
+    .log_relative_fall = -2.41,
+    .softness = -1.60,
+    .before = -2.31,
+    .after = -0.64,
+    .recovery = 1.54,
+    .lopsidedness = -0.70,
+    .support = 0.99,
+    .weaker_side = 0.46,
 };
+
+constexpr SequenceOptions sequence{.taken = 0.4};
 
 /// +1 when the lines are darker than the ground, -1 when they are paler: the stronger of the two tails after smoothing
 /// along the lines.
@@ -88,28 +93,20 @@ Signal diffuse_porous_signal(const Relief& relief, const Lanes& lanes) {
 std::vector<Mark> diffuse_porous_marks(const FlatStrip& strip) {
     const std::vector<float> line =
         smooth(profile(strip, strip.signal, 0, strip.lanes() - 1), std::max(1.0, soft_mm / strip.px_mm));
-    std::vector<Mark> marks;
-    for (const Fall& fall : falls_of(line, least_fall)) {
-        Mark mark;
-        mark.column = fall.column;
-        mark.signs.fall = fall.height;
-        mark.signs.edge_mm = fall.height / std::max(fall.steepest, 1e-9) * strip.px_mm;
-        mark.signs.recovery = fall.rise_after / fall.height;
-        trace_mark(strip, strip.signal, line, reach_mm / strip.px_mm, mark);
-        marks.push_back(mark);
+    const std::vector<Fall> falls = falls_of(line, least_fall);
+    std::vector<Mark> marks = marks_from_falls(falls, strip.px_mm);
+    for (std::size_t k = 0; k < falls.size(); ++k) {
+        marks[k].column = column_of(line, falls[k], line_begins);
     }
-    compare_with_neighbours(marks, strip.px_mm);
-    set_levels(marks, line, level_mm, strip.px_mm);
-    for (Mark& mark : marks) {
-        mark.log_odds = log_odds(odds, mark.signs);
-    }
+    trace_marks(strip, strip.signal, line, std::vector<double>(marks.size(), reach_mm / strip.px_mm), marks);
+    judge_marks(marks, line, level_mm, strip.px_mm, odds);
     return marks;
 }
 
 } // namespace
 
 WoodModel diffuse_porous_model() {
-    return {WoodType::DiffusePorous, diffuse_porous_signal, diffuse_porous_marks};
+    return {WoodType::DiffusePorous, diffuse_porous_signal, diffuse_porous_marks, sequence};
 }
 
 } // namespace pithward::boundary

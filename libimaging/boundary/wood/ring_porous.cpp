@@ -1,8 +1,7 @@
 #include "libimaging/boundary/falls.h"
 #include "libimaging/boundary/filters.h"
-#include "libimaging/boundary/odds.h"
-#include "libimaging/boundary/signs.h"
 #include "libimaging/boundary/trace.h"
+#include "libimaging/boundary/wood/fall_marks.h"
 #include "libimaging/boundary/wood/wood_model.h"
 
 #include <algorithm>
@@ -20,28 +19,34 @@ constexpr double soft_mm = 0.035;    ///< Smoothing of the profile.
 constexpr double level_mm = 0.25;    ///< The levels before and after a change are taken over this length.
 constexpr double least_fall = 0.25;  ///< In standard deviations of the signal.
 constexpr double reach_mm = 0.25;    ///< Half window of the tracing.
+/// A row of vessels begins where this share of the fall is done, not half: its vessels are round, so that their cover
+/// fades toward the boundary, and not all of them touch it.
+constexpr double row_begins = 0.67;
 
 /// Vessels are larger than anything else in the wood: the windows are broad and the flow is stiff.
 const FlowPlan flow_plan{
-    .rounds = {{0.60, 0.15, 5.0, 1.0},
-               {0.40, 0.15, 5.0, 1.0},
-               {0.30, 0.15, 4.0, 1.0},
-               {0.20, 0.15, 3.0, 0.8},
-               {0.15, 0.15, 2.5, 0.8},
-               {0.12, 0.15, 2.0, 0.7}},
+    .rounds = {{0.60, 0.15, 5.0, 1.0, 0.3},
+               {0.40, 0.15, 5.0, 1.0, 0.3},
+               {0.30, 0.15, 4.0, 1.0, 0.3},
+               {0.20, 0.15, 3.0, 0.8, 0.3},
+               {0.15, 0.15, 2.5, 0.8, 0.3},
+               {0.12, 0.15, 2.0, 0.7, 0.3}},
 };
 
 constexpr OddsModel odds{
-    .constant = -4.82,
-    .log_fall = 0.46,
-    .log_relative_fall = -0.37,
-    .softness = -1.84,
-    .before = 4.72,
-    .after = -6.22,
-    .recovery = 1.36,
-    .support = 1.26,
-    .weaker_side = 1.16,
+    .constant = -1.91,
+    .log_fall = 1.50,
+    .log_relative_fall = 0.18,
+    .softness = -1.69,
+    .before = 4.11,
+    .after = -6.29,
+    .recovery = 0.44,
+    .lopsidedness = -0.41,
+    .support = 0.92,
+    .weaker_side = 0.40,
 };
+
+constexpr SequenceOptions sequence{.taken = 1.5};
 
 /// Standard deviation over the lanes that are wood for sure.
 double middle_deviation(const cv::Mat1f& values, const Lanes& lanes) {
@@ -108,28 +113,20 @@ Signal ring_porous_signal(const Relief& relief, const Lanes& lanes) {
 std::vector<Mark> ring_porous_marks(const FlatStrip& strip) {
     const std::vector<float> line =
         smooth(profile(strip, strip.signal, 0, strip.lanes() - 1), std::max(1.2, soft_mm / strip.px_mm));
-    std::vector<Mark> marks;
-    for (const Fall& fall : falls_of(line, least_fall)) {
-        Mark mark;
-        mark.column = fall.column;
-        mark.signs.fall = fall.height;
-        mark.signs.edge_mm = fall.height / std::max(fall.steepest, 1e-9) * strip.px_mm;
-        mark.signs.recovery = fall.rise_after / fall.height;
-        trace_mark(strip, strip.signal, line, reach_mm / strip.px_mm, mark);
-        marks.push_back(mark);
+    const std::vector<Fall> falls = falls_of(line, least_fall);
+    std::vector<Mark> marks = marks_from_falls(falls, strip.px_mm);
+    for (std::size_t k = 0; k < falls.size(); ++k) {
+        marks[k].column = column_of(line, falls[k], row_begins);
     }
-    compare_with_neighbours(marks, strip.px_mm);
-    set_levels(marks, line, level_mm, strip.px_mm);
-    for (Mark& mark : marks) {
-        mark.log_odds = log_odds(odds, mark.signs);
-    }
+    trace_marks(strip, strip.signal, line, std::vector<double>(marks.size(), reach_mm / strip.px_mm), marks);
+    judge_marks(marks, line, level_mm, strip.px_mm, odds);
     return marks;
 }
 
 } // namespace
 
 WoodModel ring_porous_model() {
-    return {WoodType::RingPorous, ring_porous_signal, ring_porous_marks};
+    return {WoodType::RingPorous, ring_porous_signal, ring_porous_marks, sequence};
 }
 
 } // namespace pithward::boundary

@@ -4,6 +4,7 @@
 #include "libimaging/boundary/flat_strip.h"
 #include "libimaging/boundary/mark.h"
 #include "libimaging/boundary/relief.h"
+#include "libimaging/boundary/sequence.h"
 #include "libimaging/strip/lanes.h"
 
 #include <span>
@@ -19,6 +20,7 @@ struct WoodModel {
     Signal (*signal)(const Relief& relief, const Lanes& lanes);
     /// Every place of the flattened strip that may be a boundary, with its signs and its log odds. From bark to pith.
     std::vector<Mark> (*marks)(const FlatStrip& strip);
+    SequenceOptions sequence; ///< How its marks are judged together.
 };
 
 [[nodiscard]] WoodModel conifer_model();
