@@ -22,7 +22,7 @@ namespace {
 Outcome<std::vector<FoundCore>> paths_on(const ScanFile& scan, const Calibration& calibration,
                                          const MeasureTask& task) {
     if (!task.path.empty()) {
-        return std::vector<FoundCore>{FoundCore{task.path, BarkEnd{}, 0.0}};
+        return std::vector<FoundCore>{FoundCore{task.path, BarkEnd{}, 0.0, std::nullopt}};
     }
     auto cores = find_cores(scan, calibration);
     if (cores && cores->empty()) {
@@ -39,6 +39,7 @@ Outcome<MeasuredReading> read_core(const ScanFile& scan, const ScanScale& scale,
     request.path = core.path;
     request.bark_end = core.bark_end;
     request.breadth_mm = core.width_mm;
+    request.judged = core.wood;
     request.wood = task.wood;
     request.outer = task.outer;
     request.last_year = task.last_year;

@@ -48,6 +48,7 @@ ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, con
         request.path = core.path;
         request.bark_end = core.bark_end;
         request.breadth_mm = core.width_mm;
+        request.judged = core.wood;
         auto read = read_path(scan, request, core.width_mm, part_of(work, from, from + each));
         from += each;
         if (read) {

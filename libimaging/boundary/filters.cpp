@@ -85,11 +85,13 @@ cv::Mat1f shorten(const cv::Mat1f& values, int step) {
 
 cv::Mat1f lengthen(const cv::Mat1f& values, int step, int columns) {
     cv::Mat1f out(values.rows, columns);
-    for (int row = 0; row < values.rows; ++row) {
-        for (int column = 0; column < columns; ++column) {
-            out(row, column) = sample(values[row], values.cols, (column + 0.5) / step - 0.5);
+    cv::parallel_for_(cv::Range(0, values.rows), [&](const cv::Range& part) {
+        for (int row = part.start; row < part.end; ++row) {
+            for (int column = 0; column < columns; ++column) {
+                out(row, column) = sample(values[row], values.cols, (column + 0.5) / step - 0.5);
+            }
         }
-    }
+    });
     return out;
 }
 

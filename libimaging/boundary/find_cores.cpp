@@ -16,6 +16,7 @@ namespace pithward {
 namespace {
 
 constexpr double judging_px_per_mm = 24.0; ///< Coarse enough to be quick, fine enough to tell sharp from soft.
+constexpr double directing_half_mm = 1.6;  ///< The bend of the rings is taken within this of the path.
 
 Outcome<FoundCore> directed(const ScanFile& scan, const Calibration& calibration, const CoreOutline& outline) {
     const StripGeometry geometry(outline.path, calibration);
@@ -27,11 +28,13 @@ Outcome<FoundCore> directed(const ScanFile& scan, const Calibration& calibration
     if (!lanes) {
         return tl::unexpected(lanes.error());
     }
-    const boundary::Relief relief = boundary::relief_of(*lanes);
-    const boundary::WoodModel& model = boundary::wood_model(boundary::judge_wood(*lanes).type);
-    const boundary::Direction direction = boundary::direction_of(
-        boundary::flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm()));
     FoundCore core;
+    core.wood = boundary::judge_wood(*lanes);
+    const Lanes middle = middle_of(*lanes, directing_half_mm);
+    const boundary::Relief relief = boundary::relief_of(middle);
+    const boundary::WoodModel& model = boundary::wood_model(core.wood->type);
+    const boundary::Direction direction = boundary::direction_of(
+        boundary::flat_strip(middle, relief, model.signal(relief, middle), geometry.length_mm()));
     core.path = outline.path;
     core.width_mm = outline.width_mm;
     core.bark_end = {direction.how, 1.0 / (1.0 + std::exp(-std::abs(direction.log_odds)))};

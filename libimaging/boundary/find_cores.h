@@ -4,8 +4,10 @@
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/reading.h"
 #include "libcore/specimen/work.h"
+#include "libimaging/boundary/wood/judge_wood.h"
 #include "libimaging/scan/scan_file.h"
 
+#include <optional>
 #include <vector>
 
 namespace pithward {
@@ -14,7 +16,8 @@ namespace pithward {
 struct FoundCore {
     std::vector<ImagePoint> path; ///< Along the core's middle, from the end judged to be bark.
     BarkEnd bark_end;
-    double width_mm = 0.0; ///< Breadth of the sanded surface.
+    double width_mm = 0.0;                       ///< Breadth of the sanded surface.
+    std::optional<boundary::WoodJudgement> wood; ///< Nothing where it was not judged.
 };
 
 /// Finds the cores of a scan (strip/core_finder.h) and judges which end of each is bark: by the side on which the

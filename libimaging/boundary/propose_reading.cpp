@@ -204,6 +204,13 @@ bool is_no_wood(const std::vector<Boundary>& boundaries, double path_mm) {
            (sure_ones == 0 && path_mm > greatest_mean_width_mm);
 }
 
+WoodJudgement wood_of(const ReadingRequest& request, const Lanes& lanes) {
+    if (request.wood) {
+        return {*request.wood, 1.0, "given"};
+    }
+    return request.judged ? *request.judged : judge_wood(lanes);
+}
+
 Fault no_wood(const std::string& scan, const std::string& what) {
     return {scan, what, "draw the path along the middle of the core, from the bark toward the pith"};
 }
@@ -242,7 +249,7 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     }
     const Work flattening{work.stop, [&](double done) { work.report(0.6 + 0.3 * done); }};
     const Relief relief = relief_of(*lanes);
-    const WoodJudgement wood = request.wood ? WoodJudgement{*request.wood, 1.0, "given"} : judge_wood(*lanes);
+    const WoodJudgement wood = wood_of(request, *lanes);
     const WoodModel& model = wood_model(wood.type);
     const FlatStrip strip = flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm(), flattening);
     const std::vector<Mark> marks = model.marks(strip);
@@ -261,9 +268,10 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     if (outer.edge_seen) {
         reading.wood_edge = geometry.image_point({strip.s(outer.column), 0.0});
     }
-    const double forward = polarity_log_odds(strip);
-    if (reading.bark_end.how == "given" && model.type == WoodType::Conifer && forward < -3.0) {
-        reading.bark_end.probability = 1.0 / (1.0 + std::exp(-forward));
+    if (reading.bark_end.how == "given" && model.type == WoodType::Conifer) {
+        if (const double forward = polarity_log_odds(strip); forward < -3.0) {
+            reading.bark_end.probability = 1.0 / (1.0 + std::exp(-forward));
+        }
     }
     add_breaks(reading, gaps, strip, geometry);
     add_boundaries(reading, choose(strip, marks, outer, gaps, request.outer, model.sequence), strip, geometry);

@@ -3,6 +3,7 @@
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/reading.h"
 #include "libcore/specimen/work.h"
+#include "libimaging/boundary/wood/judge_wood.h"
 #include "libimaging/scan/scan_file.h"
 
 #include <optional>
@@ -17,7 +18,8 @@ struct ReadingRequest {
     Calibration calibration;
     std::vector<ImagePoint> path; ///< From bark to pith, at least two different points.
     BarkEnd bark_end;
-    std::optional<WoodType> wood; ///< Nothing: judged from the wood.
+    std::optional<WoodType> wood;                  ///< Nothing: as `judged`, or judged from the wood.
+    std::optional<boundary::WoodJudgement> judged; ///< Where the wood was judged before (find_cores).
     OuterWood outer = OuterWood::Unknown;
     std::optional<Year> last_year;
     double breadth_mm =

@@ -2,6 +2,7 @@
 
 #include "libimaging/boundary/filters.h"
 
+#include <opencv2/core/utility.hpp>
 #include <opencv2/imgproc.hpp>
 
 #include <algorithm>
@@ -27,8 +28,11 @@ int middle_lanes(const Lanes& lanes) {
 }
 
 cv::Mat1f tone_of(const cv::Mat1f& brightness) {
-    cv::Mat1f tone;
-    cv::log(brightness + tone_floor, tone);
+    cv::Mat1f tone(brightness.size());
+    cv::parallel_for_(cv::Range(0, tone.rows), [&](const cv::Range& part) {
+        cv::Mat1f rows = tone.rowRange(part);
+        cv::log(brightness.rowRange(part) + tone_floor, rows);
+    });
     return tone;
 }
 
@@ -172,13 +176,17 @@ Relief relief_of(const Lanes& lanes) {
     cv::Mat1f middle;
     cv::reduce(contrast.rowRange(lanes.centre() - half, lanes.centre() + half + 1), middle, 0, cv::REDUCE_AVG);
 
-    relief.level = relief.tone - lengthen(background, step, lanes.columns());
+    const cv::Mat1f ground = lengthen(background, step, lanes.columns());
     const cv::Mat1f unit = lengthen(middle, step, lanes.columns());
-    for (int row = 0; row < relief.level.rows; ++row) {
-        relief.level.row(row) /= unit;
-    }
-    relief.level = cv::max(cv::min(relief.level, 3.0F), -3.0F);
-    relief.level = relief.level.mul(relief.solid);
+    relief.level.create(relief.tone.size());
+    cv::parallel_for_(cv::Range(0, relief.level.rows), [&](const cv::Range& part) {
+        for (int row = part.start; row < part.end; ++row) {
+            for (int c = 0; c < relief.level.cols; ++c) {
+                const float level = (relief.tone(row, c) - ground(row, c)) / unit(0, c);
+                relief.level(row, c) = std::clamp(level, -3.0F, 3.0F) * relief.solid(row, c);
+            }
+        }
+    });
     return relief;
 }
 

@@ -18,7 +18,7 @@ struct SequenceOptions {
     double width_scale = 0.45;
     /// ... and these degrees of freedom. Mean sensitivities of 0.2 to 0.4 are usual (common practice of the trade).
     double width_freedom = 3.0;
-    double width_weight = 0.8;  ///< Weight of the widths against the signs of the marks.
+    double width_weight = 0.8; ///< Weight of the widths against the signs of the marks.
     /// Added for each boundary taken: the likelihood of the widths counts against every boundary. Fitted to rendered
     /// cores so that the probabilities hold.
     double taken = 0.0;

@@ -15,6 +15,7 @@ namespace {
 constexpr double judging_px_per_mm = 24.0;
 constexpr double half_breadth_mm = 1.2;
 constexpr double ends = 0.1;          ///< Share left out at each end: bark, and what lies beyond the core.
+constexpr double enough_mm = 120.0;   ///< The grain of so much wood tells its kind.
 constexpr double ground_mm = 0.5;     ///< Slower changes say nothing of the grain.
 constexpr double conifer_from = 0.70; ///< Correlation of lanes half a millimetre apart.
 constexpr double conifer_steepness = 20.0;
@@ -64,7 +65,9 @@ double logistic(double x) {
 } // namespace
 
 WoodJudgement judge_wood(const Lanes& lanes) {
-    const Lanes coarse = middle_of(coarser(without_ends(lanes, ends), judging_px_per_mm), half_breadth_mm);
+    const double length_mm = lanes.columns() * lanes.px_mm;
+    const double left_out = std::max(ends, 0.5 * (1.0 - enough_mm / length_mm));
+    const Lanes coarse = middle_of(coarser(without_ends(lanes, left_out), judging_px_per_mm), half_breadth_mm);
     const Relief relief = relief_of(coarse);
     const double length = coarse.s(coarse.columns() - 1);
     const FlatStrip strip = flat_strip(coarse, relief, wood_model(WoodType::Conifer).signal(relief, coarse), length);
