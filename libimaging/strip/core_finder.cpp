@@ -13,6 +13,8 @@ namespace {
 
 constexpr double overview_px_per_mm = 12.0;
 constexpr double least_length_mm = 12.0;
+constexpr double sliver_mm = 25.0;   ///< What is shorter than this ...
+constexpr double sliver_share = 0.7; ///< ... and narrower than this share of the widest core beside it is none.
 constexpr double least_width_mm = 1.0;
 constexpr double greatest_width_mm = 14.0;
 constexpr double least_aspect = 4.0;
@@ -174,6 +176,18 @@ double length_of(const CoreOutline& core) {
     return std::hypot(span.x, span.y);
 }
 
+/// Handwriting on the mount and slivers: short, and narrower than the cores beside them. The pieces of a core are as
+/// wide as the core.
+void drop_slivers(std::vector<CoreOutline>& cores, double px_per_mm) {
+    double widest = 0.0;
+    for (const CoreOutline& core : cores) {
+        widest = std::max(widest, core.width_mm);
+    }
+    std::erase_if(cores, [&](const CoreOutline& core) {
+        return core.width_mm < sliver_share * widest && length_of(core) < sliver_mm * px_per_mm;
+    });
+}
+
 } // namespace
 
 std::vector<CoreOutline> outline_cores(const cv::Mat& picture, double px_per_mm) {
@@ -192,6 +206,7 @@ std::vector<CoreOutline> outline_cores(const cv::Mat& picture, double px_per_mm)
             *rival = std::move(core);
         }
     }
+    drop_slivers(cores, px_per_mm);
     std::ranges::sort(cores, [](const CoreOutline& a, const CoreOutline& b) {
         const auto key = [](const CoreOutline& core) { return core.path[core.path.size() / 2]; };
         return key(a).y != key(b).y ? key(a).y < key(b).y : key(a).x < key(b).x;

@@ -113,6 +113,16 @@ TEST(CoreFinder, LeavesARulerOut) {
     expect_along(found[0], core.truth, scene.bark_mm);
 }
 
+TEST(CoreFinder, LeavesHandwritingOnTheMountOut) {
+    for (const char* label : {"HW05A", "M12", "WWWW"}) {
+        demo::Scene scene = coarse_scene(5);
+        scene.mount.width_mm = 12.0;
+        scene.mount.label = label;
+        const demo::Rendering core = rendered(scene);
+        EXPECT_EQ(outline_cores(image_of(core.picture), px_per_mm).size(), 1U) << label;
+    }
+}
+
 TEST(CoreFinder, FindsNothingOnMountsAlone) {
     using Kind = demo::Mount::Kind;
     for (const Kind kind : {Kind::LightStick, Kind::DarkStick, Kind::Card}) {
