@@ -24,7 +24,7 @@ const std::vector<LibraryHeaders>& libraries() {
         {Library::Standard, "the standard library", std::regex("[a-z_0-9]+")},
         {Library::System, "the system's headers", std::regex("(unistd|fcntl)\\.h|sys/[a-z]+\\.h")},
         {Library::Expected, "libexpected", std::regex("tl/expected\\.hpp")},
-        {Library::Eigen, "Eigen", std::regex("Eigen/.*")},
+        {Library::Eigen, "Eigen", std::regex("(unsupported/)?Eigen/.*")},
         {Library::Log, "spdlog", std::regex("spdlog/.*")},
         {Library::Json, "nlohmann-json", std::regex("nlohmann/.*")},
         {Library::Csv, "libcsv", std::regex("csv\\.h")},
@@ -53,8 +53,8 @@ const std::vector<Row>& table() {
         {"libcore/dating", {"libcore/specimen"}, {Eigen, Log}},
         {"libcore/edit", {"libcore/specimen"}, {Json, Log}},
         {"libcore/review", {"libcore/specimen", "libcore/edit"}, {Log}},
-        // measure: a reading's JSON tells where on the path each boundary lies.
-        {"libcore/formats", {"libcore/specimen", "libcore/measure"}, {Json, Csv, Log, System}},
+        // measure: a reading's JSON tells where on the path each boundary lies. dating: its results are written.
+        {"libcore/formats", {"libcore/specimen", "libcore/measure", "libcore/dating"}, {Json, Csv, Log, System}},
         {"libcore/record", {"libcore/specimen", "libcore/edit", "libcore/review"}, {Qt, Log}},
         {"libimaging/scan", {"libcore/specimen"}, {OpenCv, Vips, Log}},
         {"libimaging/calibrate", {"libcore/specimen", "libimaging/scan"}, {OpenCv, Eigen, Log}},

@@ -1,0 +1,151 @@
+#include "libcore/dating/slips/alignment_chain.h"
+
+#include <array>
+#include <cmath>
+
+namespace pithward::dating {
+
+namespace {
+
+using Column = Eigen::Array<double, shift_count, 1>;
+
+/// A number for each state of the chain.
+struct States {
+    Column normal = Column::Zero();
+    Column merged = Column::Zero();
+    Column outer_part = Column::Zero();
+    Column inner_part = Column::Zero();
+    Column inserted = Column::Zero();
+
+    [[nodiscard]] Column sum() const { return normal + merged + outer_part + inner_part + inserted; }
+    States& operator/=(double scale) {
+        for (Column* part : {&normal, &merged, &outer_part, &inner_part, &inserted}) {
+            *part /= scale;
+        }
+        return *this;
+    }
+};
+
+/// The value of the next higher shift, and of the next lower one; 0 beyond.
+Column from_higher(const Column& column) {
+    Column moved = Column::Zero();
+    moved.head<shift_count - 1>() = column.tail<shift_count - 1>();
+    return moved;
+}
+Column from_lower(const Column& column) {
+    Column moved = Column::Zero();
+    moved.tail<shift_count - 1>() = column.head<shift_count - 1>();
+    return moved;
+}
+
+States forward_step(const StepFactors& f, const States& outer, int i) {
+    States inner;
+    inner.normal = outer.normal * f.stay.col(i) + outer.inner_part * f.after_split.col(i) +
+                   outer.inserted * f.after_inserted.col(i) + from_higher(outer.normal) * f.lost.col(i) +
+                   from_higher(outer.merged) * f.after_merged.col(i);
+    inner.merged = outer.normal * f.merged.col(i);
+    inner.merged(0) = 0.0; // Its inner neighbour would have a lower shift than there is.
+    inner.outer_part = outer.normal * f.begin_split;
+    inner.outer_part(shift_count - 1) = 0.0;
+    inner.inner_part = from_lower(outer.outer_part) * f.split.col(i);
+    inner.inserted = from_lower(outer.normal) * f.inserted.col(i);
+    return inner;
+}
+
+States backward_step(const StepFactors& f, const States& inner, int i) {
+    States outer;
+    outer.normal = inner.normal * f.stay.col(i) + from_lower(inner.normal * f.lost.col(i)) +
+                   inner.merged * f.merged.col(i) + inner.outer_part * f.begin_split +
+                   from_higher(inner.inserted * f.inserted.col(i));
+    outer.merged = from_lower(inner.normal * f.after_merged.col(i));
+    outer.merged(0) = 0.0;
+    outer.outer_part = from_higher(inner.inner_part * f.split.col(i));
+    outer.inner_part = inner.normal * f.after_split.col(i);
+    outer.inserted = inner.normal * f.after_inserted.col(i);
+    return outer;
+}
+
+/// Adds up the slips between a ring and its outer neighbour by the year of the ring outside each.
+void add_slips(Alignment& result, const StepFactors& f, const States& outer, const States& inner, int i, int year,
+               int jump) {
+    const Column lost = from_higher(outer.normal) * f.lost.col(i) * inner.normal;
+    const Column merged = outer.normal * f.merged.col(i) * inner.merged;
+    Column split = outer.normal * f.begin_split * inner.outer_part;
+    split(shift_count - 1) = 0.0;
+    const Column inserted = from_lower(outer.normal) * f.inserted.col(i) * inner.inserted;
+    for (int s = 0; s < shift_count; ++s) {
+        const int here = year + (s - most_shift) * jump - result.first_year;
+        result.missing(here + 1 + jump) += lost(s);
+        result.missing(here) += merged(s);
+        result.extra(here) += split(s);
+        result.extra(here + 1 - jump) += inserted(s);
+    }
+}
+
+/// Logarithm of the density of the ways without a slip: all rings in one shift.
+double log_without_slip(const StepFactors& f) {
+    double greatest = -std::numeric_limits<double>::infinity();
+    std::array<double, 3> logs{};
+    for (int d = 0; d < 3; ++d) {
+        const int s = most_shift - 1 + d;
+        logs[d] = std::log(f.start(s));
+        for (Eigen::Index i = 1; i < f.stay.cols(); ++i) {
+            logs[d] += std::log(f.stay(s, i));
+        }
+        greatest = std::max(greatest, logs[d]);
+    }
+    double sum = 0.0;
+    for (const double value : logs) {
+        sum += std::exp(value - greatest);
+    }
+    return greatest + std::log(sum);
+}
+
+} // namespace
+
+Alignment sum_alignments(const StepFactors& factors, int last_year, int jump) {
+    const int n = static_cast<int>(factors.stay.cols());
+    const int margin = (most_shift + 1) * jump + 2;
+    Alignment result;
+    result.first_year = last_year - n + 1 - margin;
+    result.missing = Eigen::ArrayXd::Zero(n + 2 * margin);
+    result.extra = Eigen::ArrayXd::Zero(n + 2 * margin);
+    result.shift.resize(n, shift_count);
+    std::vector<States> forward(n);
+    Eigen::ArrayXd scale(n);
+    for (int i = 0; i < n; ++i) {
+        if (i == 0) {
+            forward[i].normal = factors.start;
+        } else {
+            forward[i] = forward_step(factors, forward[i - 1], i);
+        }
+        scale(i) = forward[i].sum().sum();
+        forward[i] /= scale(i);
+        result.log_evidence += std::log(scale(i));
+    }
+    // A series doesn't end between the two parts of one ring.
+    States backward;
+    for (Column* part : {&backward.normal, &backward.merged, &backward.inner_part, &backward.inserted}) {
+        part->setOnes();
+    }
+    backward.merged(0) = 0.0;
+    const double ended = forward[n - 1].sum().sum() - forward[n - 1].outer_part.sum();
+    backward /= ended;
+    result.log_evidence += std::log(ended);
+    for (int i = n - 1; i >= 0; --i) {
+        const States& f = forward[i];
+        const States& b = backward;
+        result.shift.row(n - 1 - i) = (f.normal * b.normal + f.merged * b.merged + f.outer_part * b.outer_part +
+                                       f.inner_part * b.inner_part + f.inserted * b.inserted)
+                                          .transpose();
+        if (i > 0) {
+            backward /= scale(i);
+            add_slips(result, factors, forward[i - 1], backward, i, last_year - i, jump);
+            backward = backward_step(factors, backward, i);
+        }
+    }
+    result.no_slip = std::min(1.0, std::exp(log_without_slip(factors) - result.log_evidence));
+    return result;
+}
+
+} // namespace pithward::dating

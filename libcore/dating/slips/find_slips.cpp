@@ -1,0 +1,122 @@
+#include "libcore/dating/slips/find_slips.h"
+
+#include "libcore/dating/slips/read_slips.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace pithward::dating {
+
+namespace {
+
+constexpr double first_loading = 0.65; ///< Before anything is known of a series (assumed).
+constexpr double sure_of_shift = 0.6;
+
+/// The years that a site spans, with room for shifts.
+struct Span {
+    int first;
+    int years;
+};
+
+Span span_of(const std::vector<TreeSeries>& site, int jump) {
+    int first = std::numeric_limits<int>::max();
+    int last = std::numeric_limits<int>::min();
+    for (const TreeSeries& series : site) {
+        first = std::min(first, series.widths.first_year);
+        last = std::max(last, series.widths.last_year());
+    }
+    const int room = most_shift * jump + 1;
+    return {first - room, last - first + 1 + 2 * room};
+}
+
+/// A series' values in the years that its rings have by their alignment; in its own without one.
+Eigen::ArrayXd placed(const RingVariation& variation, const Alignment* alignment, const Span& span, int jump) {
+    Eigen::ArrayXd values = Eigen::ArrayXd::Constant(span.years, none);
+    if (!variation.usable()) {
+        return values;
+    }
+    const double size = deviation(variation.value.values);
+    for (int k = 0; k < variation.value.size(); ++k) {
+        int shift = most_shift;
+        if (alignment != nullptr && alignment->shift.row(k).maxCoeff(&shift) < sure_of_shift) {
+            continue;
+        }
+        const int y = variation.value.first_year + k + (shift - most_shift) * jump - span.first;
+        values(y) = variation.value.values(k) / size;
+    }
+    return values;
+}
+
+/// A site's series ready to be aligned, and what each says of the growth in common.
+struct Prepared {
+    Span span{};
+    std::vector<RingVariation> variations;
+    std::vector<Voice> voices;
+};
+
+Prepared prepare(const std::vector<TreeSeries>& site, const SlipOptions& options) {
+    Prepared result;
+    result.span = span_of(site, options.prior.jump);
+    const std::vector<int> trees = tree_numbers(site);
+    for (std::size_t i = 0; i < site.size(); ++i) {
+        result.variations.push_back(ring_variation(site[i].widths, options.period));
+        result.voices.push_back(
+            {placed(result.variations[i], nullptr, result.span, options.prior.jump), first_loading, trees[i]});
+    }
+    return result;
+}
+
+/// What the alignment says, for a person.
+void read(SeriesSlips& result, const TreeSeries& series, const SlipOptions& options) {
+    const Alignment& alignment = result.alignment;
+    result.slips = read_slips(alignment, series.widths.first_year, options.least_probability);
+    result.whole_shift = alignment.shift.rows() > 0 ? outer_shift(alignment) * options.prior.jump : 0;
+}
+
+} // namespace
+
+std::vector<SeriesSlips> find_slips(const std::vector<TreeSeries>& site, const SlipOptions& options, const Work& work) {
+    std::vector<SeriesSlips> results(site.size());
+    if (site.empty()) {
+        return results;
+    }
+    Prepared made = prepare(site, options);
+    const auto n = static_cast<double>(site.size());
+    for (int round = 0; round < options.rounds; ++round) {
+        const std::vector<CommonSignal> signals = signals_of_other_trees(made.voices, made.span.first);
+        for (std::size_t i = 0; i < site.size() && !work.stopped(); ++i) {
+            results[i].alignment = align(made.variations[i], signals[i], options.prior);
+            work.report((round + static_cast<double>(i + 1) / n) / options.rounds);
+        }
+        for (std::size_t i = 0; i < site.size() && !work.stopped(); ++i) {
+            Voice& voice = made.voices[i];
+            voice.loading = 0.5 * (voice.loading + std::clamp(results[i].alignment.loading, 0.2, 0.9));
+            voice.values = placed(made.variations[i], &results[i].alignment, made.span, options.prior.jump);
+        }
+    }
+    for (std::size_t i = 0; i < site.size(); ++i) {
+        read(results[i], site[i], options);
+    }
+    return results;
+}
+
+std::vector<SeriesSlips> find_slips_against(const std::vector<TreeSeries>& reference,
+                                            const std::vector<TreeSeries>& site, const SlipOptions& options,
+                                            const Work& work) {
+    std::vector<SeriesSlips> results(site.size());
+    if (site.empty() || reference.empty()) {
+        return results;
+    }
+    Prepared made = prepare(reference, options);
+    // A series that says nothing, of a tree of its own, hears all the others.
+    made.voices.push_back({Eigen::ArrayXd::Constant(made.span.years, none), first_loading, -1});
+    const CommonSignal signal = signals_of_other_trees(made.voices, made.span.first).back();
+    for (std::size_t i = 0; i < site.size() && !work.stopped(); ++i) {
+        results[i].alignment = align(ring_variation(site[i].widths, options.period), signal, options.prior);
+        read(results[i], site[i], options);
+        work.report(static_cast<double>(i + 1) / static_cast<double>(site.size()));
+    }
+    return results;
+}
+
+} // namespace pithward::dating
