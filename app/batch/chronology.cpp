@@ -1,0 +1,76 @@
+#include "app/batch/chronology.h"
+
+#include "app/batch/index_arguments.h"
+#include "app/batch/series_input.h"
+#include "libcore/dating/chronology.h"
+#include "libcore/formats/chronology_files.h"
+
+#include <cstdio>
+#include <filesystem>
+#include <memory>
+
+namespace pithward::batch {
+
+namespace {
+
+struct ChronologyArguments {
+    std::vector<std::string> series;
+    std::string out;
+    IndexArguments index{"exponential", "no"};
+};
+
+void tell(const std::vector<std::string>& remarks, const CommonOptions& common) {
+    for (const std::string& remark : remarks) {
+        if (!common.quiet) {
+            std::fprintf(stderr, "%s\n", remark.c_str());
+        }
+    }
+}
+
+Exit run(const ChronologyArguments& arguments, const CommonOptions& common) {
+    if (const auto format = chronology_format_of(arguments.out); !format) {
+        return report(format.error());
+    }
+    std::error_code ignored;
+    if (!common.force && std::filesystem::exists(arguments.out, ignored)) {
+        return report(Fault{arguments.out, "the file is there already", "choose another name or give --force"});
+    }
+    const auto options = index_options(arguments.index);
+    if (!options) {
+        return report(options.error());
+    }
+    auto input = read_series(arguments.series);
+    if (!input) {
+        return report(input.error());
+    }
+    if (input->dated.empty()) {
+        return report(Fault{arguments.series.front(), "a chronology needs calendar years",
+                            "date the series first, with pithward crossdate --against"});
+    }
+    for (const dating::TreeSeries& series : input->undated) {
+        input->remarks.push_back("series " + series.id + " has no calendar years and is left out");
+    }
+    dating::Chronology made = dating::chronology(input->dated, *options);
+    made.remarks.insert(made.remarks.begin(), input->remarks.begin(), input->remarks.end());
+    tell(made.remarks, common);
+    if (const auto written = write_chronology_file(arguments.out, common.force, made); !written) {
+        return report(written.error());
+    }
+    return common.strict && !input->undated.empty() ? Exit::NeedsPerson : Exit::Done;
+}
+
+} // namespace
+
+std::function<Exit()> attach_chronology(CLI::App& parser, const CommonOptions& common) {
+    const auto arguments = std::make_shared<ChronologyArguments>();
+    std::string endings;
+    for (const ChronologyFormat& format : chronology_formats()) {
+        endings += (endings.empty() ? "" : ", ") + std::string(format.extension) + " " + format.name;
+    }
+    parser.add_option("SERIES", arguments->series, "Files of series, of any series format")->required();
+    parser.add_option("--out", arguments->out, "File to write: " + endings)->required();
+    add_index_arguments(parser, arguments->index);
+    return [arguments, &common] { return run(*arguments, common); };
+}
+
+} // namespace pithward::batch
