@@ -12,6 +12,7 @@ constexpr double least_difference = 0.15; ///< In periods: how much longer than 
 constexpr double least_residual = 0.025;  ///< In periods: lengths are known no better.
 constexpr double greatest_residual = 1.5; ///< In periods: soiled and broken marks count no more than this.
 constexpr double level_share = 0.7;       ///< Of marks of one rank: wear makes shorter, dirt seldom longer.
+constexpr double for_alike = 2.0;         ///< Log odds against a kind for two neighbouring ranks of one length.
 constexpr std::size_t least_lengths = 8;
 
 /// A mark's number and its length.
@@ -37,10 +38,15 @@ double criterion(double sum, std::size_t lengths, int levels) {
     return n * std::log(std::max(least_residual, sum / n)) + 0.5 * levels * std::log(n);
 }
 
-/// The level of each rank; nothing where the marks next to the shortest are no longer than these, since then nothing
-/// tells one pattern from another. A rank whose marks look shorter than those of the rank below, being worn, takes that
-/// one's level.
-std::optional<std::vector<double>> levels_of(const std::vector<Known>& known, const GraduationKind& kind, int phase) {
+/// The usual length at each rank.
+struct Levels {
+    std::vector<double> at_rank;
+    int alike = 0; ///< Neighbouring ranks of one length, though longer marks should be longer.
+};
+
+/// Nothing where the marks next to the shortest are no longer than these, since then nothing tells one pattern from
+/// another. A rank whose marks look shorter than those of the rank below, being worn, takes that one's level.
+std::optional<Levels> levels_of(const std::vector<Known>& known, const GraduationKind& kind, int phase) {
     std::vector<std::vector<double>> by_rank(kind.longer_at_each.size() + 1);
     for (const Known& mark : known) {
         by_rank[static_cast<std::size_t>(kind.rank(mark.number + phase))].push_back(mark.length);
@@ -48,12 +54,14 @@ std::optional<std::vector<double>> levels_of(const std::vector<Known>& known, co
     if (by_rank[0].empty() || by_rank[1].empty()) {
         return std::nullopt;
     }
-    std::vector<double> levels;
-    for (const std::vector<double>& lengths : by_rank) {
-        const double below = levels.empty() ? 0.0 : levels.back();
-        levels.push_back(lengths.empty() ? below : std::max(below, level_of(lengths)));
+    Levels levels{{level_of(by_rank[0])}, 0};
+    for (std::size_t rank = 1; rank < by_rank.size(); ++rank) {
+        const double below = levels.at_rank.back();
+        const double own = by_rank[rank].empty() ? below : std::max(below, level_of(by_rank[rank]));
+        levels.alike += !by_rank[rank].empty() && own < below + least_difference ? 1 : 0;
+        levels.at_rank.push_back(own);
     }
-    return levels[1] > levels[0] + least_difference ? std::optional(levels) : std::nullopt;
+    return levels.at_rank[1] > levels.at_rank[0] + least_difference ? std::optional(levels) : std::nullopt;
 }
 
 /// Schwarz's criterion, halved: the lower the better. Infinite where the kind can't be.
@@ -64,9 +72,10 @@ double cost(const std::vector<Known>& known, const GraduationKind& kind, int pha
     }
     double sum = 0.0;
     for (const Known& mark : known) {
-        sum += residual(mark.length, (*levels)[static_cast<std::size_t>(kind.rank(mark.number + phase))]);
+        sum += residual(mark.length, levels->at_rank[static_cast<std::size_t>(kind.rank(mark.number + phase))]);
     }
-    return criterion(sum, known.size(), static_cast<int>(levels->size())) + std::log(kind.cycle());
+    return criterion(sum, known.size(), static_cast<int>(levels->at_rank.size())) + std::log(kind.cycle()) +
+           for_alike * levels->alike;
 }
 
 /// The criterion with one length for all.

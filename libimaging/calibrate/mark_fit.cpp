@@ -144,7 +144,7 @@ MarkShape::Stroke MarkShape::stroke(double period) const {
 
 std::vector<LocatedMark> locate_marks(const std::vector<double>& profile, const Lattice& lattice,
                                       const MarkShape& shape) {
-    constexpr int tries = 12; // on each side of the place
+    constexpr int tries = 8; // on each side of the place
     constexpr int rounds = 8;
     const double half = window * lattice.period;
     const double most = greatest_shift * lattice.period;

@@ -10,7 +10,6 @@ namespace pithward::calibrate {
 namespace {
 
 constexpr double biweight = 4.685; ///< 95 % efficient on normal residuals.
-constexpr double to_deviation = 1.4826;
 constexpr int reweightings = 30;
 constexpr double most_correlation = 0.9;
 
@@ -23,13 +22,19 @@ std::vector<double> residuals(const std::vector<LinePoint>& points, const Robust
     return out;
 }
 
+/// From the middle half of the residuals or from three quarters of them, whichever says more: the median alone is too
+/// small by chance in one short ruler of twenty, and good marks would be cast out.
 double scatter_of(const std::vector<double>& residual, double least) {
+    constexpr double half = 0.6745; // quantiles of a normal residual's size
+    constexpr double three_quarters = 1.1503;
     std::vector<double> sizes;
     sizes.reserve(residual.size());
     for (const double r : residual) {
         sizes.push_back(std::abs(r));
     }
-    return std::max(least, to_deviation * median(sizes));
+    std::ranges::sort(sizes);
+    const std::size_t last = sizes.size() - 1;
+    return std::max({least, sizes[last / 2] / half, sizes[3 * last / 4] / three_quarters});
 }
 
 double tukey_weight(double residual, double scatter) {
@@ -133,10 +138,10 @@ std::optional<RobustLine> fit_line(const std::vector<LinePoint>& points, double 
     if (line.good < 4) {
         return std::nullopt;
     }
-    const double agree = neighbours_agree(residual, scatter);
+    line.agreement = neighbours_agree(residual, scatter);
     line.scatter = scatter;
     line.slope_sd = std::max(slope_deviation(points, residual, scatter), least_scatter * 1e-6) *
-                    std::sqrt((1.0 + agree) / (1.0 - agree));
+                    std::sqrt((1.0 + line.agreement) / (1.0 - line.agreement));
     return line;
 }
 

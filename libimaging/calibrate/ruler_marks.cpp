@@ -20,6 +20,8 @@ constexpr double least_score = 0.45;      ///< With many marks ...
 constexpr double score_per_mark = 2.0;    ///< ... and more by this over their number.
 constexpr double least_contrast = 0.03;   ///< Of full brightness.
 constexpr double greatest_scatter = 0.05; ///< Of a period.
+constexpr double many_marks = 30.0;       ///< Fewer than so many must stand better than that.
+constexpr double wandering = 0.7;         ///< Share of it that is not allowed where all neighbours are off alike.
 constexpr double greatest_slant = 0.2;
 
 Fault no_marks(const ScanFile& scan, std::string what) {
@@ -116,11 +118,17 @@ RulerMarks marks_from(const RulerLine& line, const Fitted& fit, const std::optio
     return marks;
 }
 
+/// The greatest scatter of a ruler's marks, of a period. A few of anything stand at nearly equal steps somewhere; and
+/// where neighbours are off alike, steps of nearly equal size were added up, which a ruler's maker does not do.
+double allowed_scatter(const RobustLine& line) {
+    return greatest_scatter * std::min(1.0, line.good / many_marks) * (1.0 - wandering * line.agreement);
+}
+
 std::optional<Fault> doubt(const ScanFile& scan, const Fitted& fit) {
     if (fit.shape.contrast() < least_contrast) {
         return no_marks(scan, "what repeats itself along the ruler line is too faint for a ruler's marks");
     }
-    if (fit.line.scatter > greatest_scatter * fit.lattice.period) {
+    if (fit.line.scatter > allowed_scatter(fit.line) * fit.lattice.period) {
         return no_marks(scan, "what the ruler line crosses does not stand at equal steps");
     }
     const int seen = fit.marks.back().index - fit.marks.front().index + 1;

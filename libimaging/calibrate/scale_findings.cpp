@@ -93,4 +93,16 @@ void add_scale_findings(Reading& reading, const RulerCalibration& rulers, const 
     }
 }
 
+void add_seen_ruler_finding(Reading& reading, const RulerScale& seen, const Calibration& told) {
+    const auto differs = disagreement(seen, told);
+    if (!differs || reading.path.legs.empty() || reading.path.legs.front().points.empty()) {
+        return;
+    }
+    const auto place = [](ImagePoint p) { return number("%.0f", p.x) + "," + number("%.0f", p.y); };
+    add_finding(reading, differs->reason,
+                "the scale told was kept; look at the ruler and measure again along it, from " + place(seen.line.from) +
+                    " to " + place(seen.line.to) + differs->otherwise,
+                disagreement_is_real);
+}
+
 } // namespace pithward

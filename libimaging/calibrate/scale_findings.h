@@ -22,6 +22,9 @@ struct ScaleDisagreement {
 /// graduation given, and a path that runs across the only ruler.
 void add_scale_findings(Reading& reading, const RulerCalibration& rulers, const std::optional<Calibration>& told);
 
+/// The same for a ruler that was found on the scan and did not give the scale.
+void add_seen_ruler_finding(Reading& reading, const RulerScale& seen, const Calibration& told);
+
 /// Relative: a ruler that differs by more from the scale told is a finding.
 inline constexpr double greatest_disagreement = 0.005;
 
