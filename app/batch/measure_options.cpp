@@ -36,16 +36,6 @@ std::optional<Fault> contradiction(const MeasureOptions& options) {
     if (options.scans.size() > 1 && !options.path.empty()) {
         return Fault{"--path", "one path can't serve several scans", "measure them one at a time"};
     }
-    if (options.scans.size() > 1 && !options.rulers.empty()) {
-        return Fault{"--ruler", "one ruler line can't serve several scans", "measure them one at a time"};
-    }
-    if (options.rulers.empty() && (options.apart_mm || options.graduation != "auto")) {
-        return Fault{options.apart_mm ? "--apart-mm" : "--graduation", "there is no ruler line that it tells of",
-                     "give one with --ruler \"x,y x,y\""};
-    }
-    if (options.apart_mm && options.graduation != "auto") {
-        return Fault{"--apart-mm", "two points a known distance apart need no graduation", "leave out one of the two"};
-    }
     if (options.scans.size() > 1 && !options.overlay.empty()) {
         return Fault{"--overlay", "one picture can't show several scans", "measure them one at a time"};
     }
@@ -53,6 +43,50 @@ std::optional<Fault> contradiction(const MeasureOptions& options) {
         return Fault{"--decadal", "a decadal file needs calendar years", "give --last-year, or take --csv"};
     }
     return std::nullopt;
+}
+
+std::optional<Fault> contradiction(const MeasureOptions& options, const RulerTask& ruler) {
+    if (options.scans.size() > 1 && !ruler.lines.empty()) {
+        return Fault{"--ruler", "one ruler line can't serve several scans", "measure them one at a time"};
+    }
+    if (options.rulers.size() > 1 && ruler.lines.size() != options.rulers.size()) {
+        return Fault{"--ruler", "auto and none stand alone", "give either word or one or two lines"};
+    }
+    if (ruler.lines.empty() && (ruler.apart || ruler.graduation)) {
+        return Fault{ruler.apart ? "--apart-mm" : "--graduation", "there is no ruler line that it tells of",
+                     "give one with --ruler \"x,y x,y\""};
+    }
+    if (ruler.apart && ruler.graduation) {
+        return Fault{"--apart-mm", "two points a known distance apart need no graduation", "leave out one of the two"};
+    }
+    return std::nullopt;
+}
+
+Outcome<RulerTask> ruler_task(const MeasureOptions& options) {
+    RulerTask task;
+    task.graduation = graduation_from(options.graduation);
+    if (options.apart_mm) {
+        task.apart = Millimetres(*options.apart_mm);
+    }
+    for (const std::string& text : options.rulers) {
+        if (text == "auto" || text == "none") {
+            task.search = text == "auto" ? RulerTask::Search::Use : RulerTask::Search::No;
+            continue;
+        }
+        const auto points = points_from("--ruler", text);
+        if (!points) {
+            return tl::unexpected(points.error());
+        }
+        if (points->size() != 2) {
+            return fail("--ruler", "a ruler line has two points, not " + std::to_string(points->size()),
+                        "write it as \"x,y x,y\" in pixels");
+        }
+        task.lines.push_back({points->front(), points->back()});
+    }
+    if (auto fault = contradiction(options, task)) {
+        return tl::unexpected(*fault);
+    }
+    return task;
 }
 
 } // namespace
@@ -66,7 +100,8 @@ void add_options(CLI::App& parser, MeasureOptions& options) {
     parser
         .add_option(
             "--ruler", options.rulers,
-            "Line along a ruler's marks in pixels, \"x,y x,y\"; the scale follows from it. Twice: along x and y")
+            "Line along a ruler's marks in pixels, \"x,y x,y\", or one along x and one along y: gives the scale. "
+            "auto: find it; none: don't look for one. Default: compare a ruler that is found with the scale told")
         ->allow_extra_args(false);
     parser.add_option("--graduation", options.graduation, "From one mark of the ruler to the next")
         ->check(CLI::IsMember({"1mm", "0.5mm", "1/16in", "auto"}));
@@ -104,21 +139,11 @@ Outcome<MeasureTask> task_of(const MeasureOptions& options) {
         }
         task.path = std::move(*points);
     }
-    task.ruler.graduation = graduation_from(options.graduation);
-    if (options.apart_mm) {
-        task.ruler.apart = Millimetres(*options.apart_mm);
+    auto ruler = ruler_task(options);
+    if (!ruler) {
+        return tl::unexpected(ruler.error());
     }
-    for (const std::string& ruler : options.rulers) {
-        const auto points = points_from("--ruler", ruler);
-        if (!points) {
-            return tl::unexpected(points.error());
-        }
-        if (points->size() != 2) {
-            return fail("--ruler", "a ruler line has two points, not " + std::to_string(points->size()),
-                        "write it as \"x,y x,y\" in pixels");
-        }
-        task.ruler.lines.push_back({points->front(), points->back()});
-    }
+    task.ruler = std::move(*ruler);
     return task;
 }
 

@@ -13,7 +13,12 @@ namespace pithward::batch {
 
 /// The rulers that a command was told of.
 struct RulerTask {
+    /// What is done about rulers that nobody drew a line along: one that is found is compared with the scale told, or
+    /// gives the scale, or is not looked for.
+    enum class Search { Compare, Use, No };
+
     std::vector<RulerLine> lines;
+    Search search = Search::Compare;
     std::optional<Graduation> graduation; ///< Nothing: told by the marks' lengths.
     std::optional<Millimetres> apart;     ///< Of the two points of each line, which then are not graduations.
 };
@@ -22,12 +27,14 @@ struct RulerTask {
 struct ScanScale {
     std::optional<Calibration> told; ///< By the file's tag or the user.
     std::optional<RulerCalibration> rulers;
+    std::optional<RulerScale> seen; ///< A ruler that was found and only compared.
 
     [[nodiscard]] Calibration for_path(const std::vector<ImagePoint>& path) const;
     void add_findings(Reading& reading) const;
 };
 
-/// The scale by the rulers given, else by the user's word, else by the file's tag. Fails where none of these will do.
+/// The scale by the rulers given or found, else by the user's word, else by the file's tag. Fails where none of these
+/// will do.
 [[nodiscard]] Outcome<ScanScale> scale_of(const ScanFile& scan, std::optional<double> given_dpi, const RulerTask& task);
 
 } // namespace pithward::batch
