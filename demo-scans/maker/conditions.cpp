@@ -7,6 +7,12 @@
 
 namespace pithward::demo {
 
+namespace {
+
+constexpr double least_clear_mm = 0.25;
+
+} // namespace
+
 std::string numbered(const char* stem, int number) {
     return stem + std::string(number < 10 ? "0" : "") + std::to_string(number);
 }
@@ -59,6 +65,15 @@ void give_growth(Scene& scene, Random& random) {
     g.juvenile = random.uniform(0.5, 1.6);
     g.sensitivity = random.uniform(0.18, 0.38);
     g.rings = std::min(g.rings, static_cast<int>(105.0 / (g.mean_mm * (1.0 + 0.35 * g.juvenile))));
+}
+
+std::vector<double> clear_widths(const Scene& scene, Random& random) {
+    std::vector<double> widths = grow(scene.growth, scene.seed, scene.growth.rings, scene.last_year.value());
+    std::reverse(widths.begin(), widths.end());
+    for (double& w : widths) {
+        w = std::max(w, least_clear_mm * (1.0 + 0.3 * random.uniform()));
+    }
+    return widths;
 }
 
 int some_year(const Scene& scene, Random& random) {

@@ -19,6 +19,9 @@ void everyday(Scene& scene, Random& random);
 /// Growth of a usual core of the scene's timber, not longer than a core is.
 void give_growth(Scene& scene, Random& random);
 
+/// Grown widths from bark to pith as given ones, each at least a clear ring's quarter of a millimetre.
+[[nodiscard]] std::vector<double> clear_widths(const Scene& scene, Random& random);
+
 /// A year with a ring on the core, not among the outermost ones.
 [[nodiscard]] int some_year(const Scene& scene, Random& random);
 

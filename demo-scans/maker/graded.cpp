@@ -1,7 +1,6 @@
 #include "demo-scans/maker/graded.h"
 
 #include "demo-scans/maker/conditions.h"
-#include "demo-scans/maker/growth.h"
 
 #include <algorithm>
 #include <array>
@@ -9,8 +8,6 @@
 namespace pithward::demo {
 
 namespace {
-
-constexpr double least_clear_mm = 0.25;
 
 /// Strength 1 to 3 as a share of the strongest.
 double share(int strength) {
@@ -109,16 +106,6 @@ void break_up(Scene& scene, int strength, Random& random) {
             {random.uniform(0.1, 0.8) * length, random.uniform(1.0, 4.0), 0.1 + 0.25 * s, random.sign()});
     }
     scene.mount.ruler = random.chance(0.3);
-}
-
-/// The made-up widths as given ones, none under a clear ring's.
-std::vector<double> clear_widths(const Scene& scene, Random& random) {
-    std::vector<double> widths = grow(scene.growth, scene.seed, scene.growth.rings, scene.last_year.value());
-    std::reverse(widths.begin(), widths.end());
-    for (double& w : widths) {
-        w = std::max(w, least_clear_mm * (1.0 + 0.3 * random.uniform()));
-    }
-    return widths;
 }
 
 } // namespace

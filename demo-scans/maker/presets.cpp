@@ -1,7 +1,6 @@
 #include "demo-scans/maker/presets.h"
 
 #include "demo-scans/maker/conditions.h"
-#include "demo-scans/maker/growth.h"
 
 #include <algorithm>
 #include <array>
@@ -9,8 +8,6 @@
 namespace pithward::demo {
 
 namespace {
-
-constexpr double least_clear_mm = 0.25;
 
 void conifer_troubles(Scene& scene, Random& random) {
     Disturbances& d = scene.disturbances;
@@ -78,13 +75,7 @@ Order clear_core(std::uint64_t seed, int number) {
     scene.growth.sensitivity = std::min(scene.growth.sensitivity, 0.28);
     scene.disturbances.scratches = random.uniform(0.1, 0.4);
     scene.disturbances.dust = random.uniform(0.1, 0.4);
-    // The made-up widths, none of them very narrow, become given ones.
-    std::vector<double> widths = grow(scene.growth, scene.seed, scene.growth.rings, scene.last_year.value());
-    std::reverse(widths.begin(), widths.end());
-    for (double& w : widths) {
-        w = std::max(w, least_clear_mm * (1.0 + 0.3 * random.uniform()));
-    }
-    scene.widths_mm = std::move(widths);
+    scene.widths_mm = clear_widths(scene, random);
     return {scene.name, "conifer-clear", {scene}, Format::Png};
 }
 
