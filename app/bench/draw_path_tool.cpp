@@ -1,17 +1,8 @@
 #include "app/bench/draw_path_tool.h"
 
-#include <QCoreApplication>
 #include <algorithm>
 
 namespace pithward::bench {
-
-namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("DrawPathTool", text);
-}
-
-} // namespace
 
 ToolAnswer DrawPathTool::click(ImagePoint at) {
     if (points_.empty() || points_.back() != at) {

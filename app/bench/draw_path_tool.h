@@ -2,6 +2,8 @@
 
 #include "app/bench/tool.h"
 
+#include <QCoreApplication>
+
 namespace pithward::bench {
 
 /// Draws a path by clicks along the wood, from bark to pith, or from pith to bark when reversed.
@@ -10,6 +12,8 @@ namespace pithward::bench {
 /// tool stays in hand. Take back (also the right button) removes the last point; with none left the tool is put away.
 /// Give up puts it away in the middle of a gesture, and nothing is drawn.
 class DrawPathTool : public Tool {
+    Q_DECLARE_TR_FUNCTIONS(DrawPathTool)
+
 public:
     ToolAnswer click(ImagePoint at) override;
     ToolAnswer double_click(ImagePoint at) override;

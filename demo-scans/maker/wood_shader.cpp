@@ -11,7 +11,7 @@ namespace pithward::demo {
 namespace {
 
 // Half the breadth of the change from latewood to the next earlywood: a row of cells.
-constexpr double edge_mm = 0.013;
+constexpr double row_of_cells_mm = 0.013;
 // A pixel is looked at in eight places, no two in one row or column.
 constexpr int looks = 8;
 // So far beside the centre line's edge there is nothing of the core, even of a piece that lies askew.
@@ -47,7 +47,7 @@ Colour WoodShader::ring_colour(const Place& place, int ring, double inner, doubl
     };
     const double width = std::max(outer - inner, 1e-6);
     const double phase = ring > count ? 0.0 : (radius - inner) / width;
-    const double edge = std::min(edge_mm, 0.3 * width);
+    const double edge = std::min(row_of_cells_mm, 0.3 * width);
     if (ring > 1 && radius - inner < edge) { // the fall from the ring inside, half done at the boundary
         return blend(core_.rings[static_cast<std::size_t>(ring - 2)].at(1.0), own(ring, phase),
                      smooth_step(-edge, edge, radius - inner));

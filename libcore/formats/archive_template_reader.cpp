@@ -16,7 +16,6 @@ using namespace formats;
 namespace {
 
 constexpr std::string_view column_ending = "_raw";
-constexpr std::size_t most_headers = 3;
 
 std::vector<std::string_view> split(std::string_view text, char separator) {
     std::vector<std::string_view> parts;
@@ -108,7 +107,7 @@ private:
             }
         } else if (const std::size_t at = text.find(header_label); at != std::string_view::npos) {
             const std::size_t colon = text.find(": ", at);
-            if (colon == at + header_label.size() + 1 && headers_.size() < most_headers) {
+            if (colon == at + header_label.size() + 1 && headers_.size() < WidthTable::most_headers) {
                 headers_.emplace_back(text.substr(colon + 2));
             }
         }

@@ -13,8 +13,6 @@ using namespace formats;
 
 namespace {
 
-constexpr std::size_t most_headers = 3;
-
 struct DecadalText {
     std::vector<std::string> headers;
     std::vector<DecadalLine> lines;
@@ -77,7 +75,7 @@ void settle_signs(std::vector<DecadalLine>& lines) {
 Outcome<DecadalText> parse(const std::vector<Line>& lines, Remarks& remarks) {
     DecadalText text;
     for (const Line& line : lines) {
-        const bool may_be_header = text.lines.empty() && line.number <= most_headers;
+        const bool may_be_header = text.lines.empty() && line.number <= WidthTable::most_headers;
         if (may_be_header && (is_blank(line.text) || is_decadal_header(line.text, line.number))) {
             text.headers.emplace_back(line.text);
             continue;

@@ -13,7 +13,6 @@ using namespace formats;
 
 namespace {
 
-constexpr std::size_t most_headers = 3;
 constexpr int gap_code = -999;
 constexpr int least_four_column_year = -999;
 constexpr int least_decadal_year = -greatest_decadal_year;
@@ -114,7 +113,7 @@ void write_series(std::ostream& out, const WidthSeries& series, const std::strin
 Outcome<std::vector<std::string>> headers_to_write(const WidthTable& table, Remarks& remarks) {
     std::vector<std::string> headers;
     for (std::size_t i = 0; i < table.headers.size(); ++i) {
-        if (i == most_headers) {
+        if (i == WidthTable::most_headers) {
             remarks.add("a decadal file has at most three header lines: the others are left out");
             break;
         }

@@ -19,8 +19,6 @@ using nlohmann::ordered_json;
 
 namespace {
 
-constexpr std::size_t most_headers = 3;
-
 Outcome<std::map<Year, std::string>> comments_from(const json& value, const std::string& where) {
     std::map<Year, std::string> comments;
     if (value.is_null()) {
@@ -82,7 +80,7 @@ Outcome<std::vector<std::string>> headers_from(const json& value) {
     if (value.is_null()) {
         return headers;
     }
-    const bool usable = value.is_array() && value.size() <= most_headers &&
+    const bool usable = value.is_array() && value.size() <= WidthTable::most_headers &&
                         std::ranges::all_of(value, [](const json& line) { return line.is_string(); });
     if (!usable) {
         return fail("headers", "they must be at most three texts", "shorten the list, or leave it out");

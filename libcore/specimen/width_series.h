@@ -30,7 +30,9 @@ struct WidthSeries {
 
 /// A file of series, with what it says beside them.
 struct WidthTable {
-    std::vector<std::string> headers; ///< Header lines of a decadal file, at most three, as they stand.
+    static constexpr std::size_t most_headers = 3;
+
+    std::vector<std::string> headers; ///< Header lines of a decadal file, at most `most_headers`, as they stand.
     std::vector<WidthSeries> series;
     std::vector<std::string> remarks; ///< What the reader noticed and a person should know, in words.
     friend bool operator==(const WidthTable&, const WidthTable&) = default;

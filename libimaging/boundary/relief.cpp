@@ -17,14 +17,14 @@ constexpr float tone_floor = 0.02F;      ///< Keeps the logarithm of black finit
 constexpr double background_mm = 1.5;    ///< Gradients of light and stain are broader than this.
 constexpr double contrast_mm = 3.0;      ///< Contrast is evened out over this length ...
 constexpr double contrast_lane_mm = 0.5; ///< ... and breadth.
-constexpr double middle_mm = 0.8;        ///< Half breadth that is surely wood when the path is right.
+constexpr double sure_breadth_mm = 0.8;  ///< Half breadth that is surely wood when the path is right.
 constexpr float shadow = 0.42F;          ///< Darker than this share of the local wood may be no wood ...
 constexpr float below_latewood = 0.6F;   ///< ... when it is also darker than this share of the darkest latewood.
 constexpr double latewood_share = 0.04;  ///< Share of the middle lanes taken as darkest latewood.
-constexpr double coarse_mm = 0.04;       ///< Step at which broad fields are computed.
+constexpr double broad_step_mm = 0.04;   ///< Step at which broad fields are computed.
 
 int middle_lanes(const Lanes& lanes) {
-    return std::min(lanes.centre(), std::max(1, static_cast<int>(middle_mm / lanes.lane_mm)));
+    return std::min(lanes.centre(), std::max(1, static_cast<int>(sure_breadth_mm / lanes.lane_mm)));
 }
 
 cv::Mat1f tone_of(const cv::Mat1f& brightness) {
@@ -154,7 +154,7 @@ cv::Mat1f solid_wood(const cv::Mat1f& brightness, const Lanes& lanes, int step) 
 } // namespace
 
 Relief relief_of(const Lanes& lanes) {
-    const int step = std::max(1, static_cast<int>(std::lround(coarse_mm / lanes.px_mm)));
+    const int step = std::max(1, static_cast<int>(std::lround(broad_step_mm / lanes.px_mm)));
     const double coarse = lanes.px_mm * step;
     Relief relief;
     relief.mix = best_mix(lanes, step);

@@ -12,7 +12,7 @@ namespace pithward::boundary {
 namespace {
 
 constexpr double half_breadth_mm = 1.1;
-constexpr double soft_mm = 0.03;
+constexpr double noise_mm = 0.03;
 constexpr double least_spread = 0.004;
 
 double median(std::vector<double>& values) {
@@ -35,7 +35,7 @@ std::vector<ColumnLook> looks_of(const Lanes& lanes, const FlatStrip& strip, int
         const cv::Mat1f patch = lanes.rgb[c].rowRange(middle).colRange(0, columns);
         cv::Mat1f log;
         cv::log(patch + 0.02F, log);
-        logs[c] = smooth(flatten(log, flow, strip.px_mm), 0.0, soft_mm / strip.px_mm);
+        logs[c] = smooth(flatten(log, flow, strip.px_mm), 0.0, noise_mm / strip.px_mm);
     }
     std::vector<ColumnLook> looks(static_cast<std::size_t>(columns));
     std::vector<double> tone(static_cast<std::size_t>(flow.rows));

@@ -13,8 +13,8 @@ namespace {
 
 constexpr int columns = 56'693;
 constexpr int rows = 120;
-constexpr double px_per_mm = 2400.0 / 25.4;
-const Calibration scale{.px_per_mm_x = px_per_mm, .px_per_mm_y = px_per_mm};
+constexpr double fine_px_per_mm = 2400.0 / 25.4;
+const Calibration fine{.px_per_mm_x = fine_px_per_mm, .px_per_mm_y = fine_px_per_mm};
 
 /// What the scan shows at x: red grows by 1 each 256 columns, green runs up and down within 256.
 int red_at(double x) {
@@ -39,7 +39,7 @@ protected:
             {.kind = Written::Kind::TiffStrips, .packing = Written::Packing::Lzw, .dpi_x = 2400.0, .dpi_y = 2400.0});
     }
     ScanFile scan() { return ScanFile::open(folder_.file("long.tif")).value(); }
-    const StripGeometry geometry{{{0.0, 60.0}, {columns - 1.0, 60.0}}, scale};
+    const StripGeometry geometry{{{0.0, 60.0}, {columns - 1.0, 60.0}}, fine};
 
 private:
     TemporaryFolder folder_;
@@ -47,7 +47,7 @@ private:
 
 TEST_F(LongStrip, IsStraightenedRightBeyondColumn32767) {
     const ScanFile file = scan();
-    const StripGrid grid{.start_mm = 0.0, .px_mm = 1.0 / px_per_mm, .columns = columns, .rows = 9};
+    const StripGrid grid{.start_mm = 0.0, .px_mm = 1.0 / fine_px_per_mm, .columns = columns, .rows = 9};
     for (int from = 0; from < columns; from += greatest_block) {
         const int to = std::min(columns, from + greatest_block);
         const auto block = straighten(file, geometry, grid, from, to);
@@ -63,14 +63,14 @@ TEST_F(LongStrip, IsStraightenedRightBeyondColumn32767) {
 }
 
 TEST_F(LongStrip, ABlockIsNeverLongerThanPromised) {
-    const StripGrid grid{.start_mm = 0.0, .px_mm = 1.0 / px_per_mm, .columns = columns, .rows = 3};
+    const StripGrid grid{.start_mm = 0.0, .px_mm = 1.0 / fine_px_per_mm, .columns = columns, .rows = 3};
     const auto block = straighten(scan(), geometry, grid, 0, columns);
     ASSERT_TRUE(block.has_value());
     EXPECT_EQ(block->cols, greatest_block);
 }
 
 TEST_F(LongStrip, ItsLanesAreRightToTheEnd) {
-    const auto lanes = lanes_along(scan(), geometry, px_per_mm, {.half_breadth_mm = 0.4, .beyond_mm = 0.0});
+    const auto lanes = lanes_along(scan(), geometry, fine_px_per_mm, {.half_breadth_mm = 0.4, .beyond_mm = 0.0});
     ASSERT_TRUE(lanes.has_value());
     ASSERT_GE(lanes->columns(), columns);
     for (int column = 1; column < columns - 2; column += 97) {
