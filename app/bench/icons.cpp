@@ -16,7 +16,7 @@ class DrawnIcon : public QIconEngine {
 public:
     DrawnIcon(QByteArray drawing, QColor ink)
         : drawing_(std::move(drawing))
-        , ink_(std::move(ink)) {}
+        , ink_(ink) {}
 
     void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State) override {
         QColor ink = ink_;

@@ -11,6 +11,7 @@ namespace pithward::boundary {
 
 double blur_of(const std::vector<Fall>& falls, double least) {
     std::vector<std::pair<double, double>> edges; // height, breadth
+    edges.reserve(falls.size());
     for (const Fall& fall : falls) {
         edges.emplace_back(fall.height, fall.height / std::max(fall.steepest, 1e-9));
     }
