@@ -65,19 +65,17 @@ std::vector<int> shoulders(const std::vector<float>& p, const Stretch& stretch) 
     int valley_at = stretch.top;
     for (int i = stretch.top; i < stretch.bottom; ++i) {
         const float g = gradient(i);
-        if (g >= peak && valley >= peak) {
-            peak = g;
+        const bool still_rises = g >= peak && valley >= peak;
+        if (!still_rises && g < valley) {
             valley = g;
             valley_at = i;
-        } else if (g < valley) {
-            valley = g;
-            valley_at = i;
-        } else if (valley < static_cast<float>(shoulder) * std::min(peak, g)) {
+            continue;
+        }
+        const bool cut = !still_rises && valley < static_cast<float>(shoulder) * std::min(peak, g);
+        if (cut) {
             cuts.push_back(valley_at);
-            peak = g;
-            valley = g;
-            valley_at = i;
-        } else if (g > peak) {
+        }
+        if (still_rises || cut || g > peak) {
             peak = g;
             valley = g;
             valley_at = i;

@@ -29,6 +29,7 @@ LookLine line_of(const std::vector<ColumnLook>& wood, double ColumnLook::*value,
     line.slope = tv / tt;
     line.constant = v - line.slope * t;
     std::vector<double> residuals;
+    residuals.reserve(wood.size());
     for (const ColumnLook& look : wood) {
         residuals.push_back(std::abs(look.*value - line.constant - line.slope * look.tone));
     }
@@ -49,6 +50,7 @@ WoodLook::WoodLook(const std::vector<ColumnLook>& wood)
     , blue(line_of(wood, &ColumnLook::blue, 0.012))
     , rough(line_of(wood, &ColumnLook::rough, 0.3)) {
     std::vector<double> tones;
+    tones.reserve(wood.size());
     for (const ColumnLook& look : wood) {
         tones.push_back(look.tone);
     }

@@ -85,8 +85,8 @@ MarkShape::MarkShape(const std::vector<double>& profile, const Lattice& lattice)
         for (int i = -half; i <= half; ++i) {
             level += value_at(profile, place + i * step_) / (2 * half + 1);
         }
-        for (int i = -half; i <= half; ++i) {
-            samples[static_cast<std::size_t>(i + half)].push_back(value_at(profile, place + i * step_) - level);
+        for (int i = 0; i <= 2 * half; ++i) {
+            samples[static_cast<std::size_t>(i)].push_back(value_at(profile, place + (i - half) * step_) - level);
         }
     }
     for (std::vector<double>& at_one : samples) {
@@ -106,7 +106,7 @@ double MarkShape::contrast() const {
 MarkShape::Stroke MarkShape::stroke(double period) const {
     const int n = static_cast<int>(values_.size());
     const int half = std::min(n / 2, static_cast<int>(0.5 * period / step_));
-    const auto inner = [&](int i) { return values_[static_cast<std::size_t>(n / 2 + i)]; };
+    const auto inner = [&](int i) { return *(values_.begin() + n / 2 + i); };
     double least = inner(-half);
     double greatest = least;
     for (int i = -half; i <= half; ++i) {

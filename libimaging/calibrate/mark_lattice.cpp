@@ -83,7 +83,8 @@ std::vector<double> peak_frequencies(const std::vector<Dip>& dips, int samples) 
     for (const auto& [height, k] : peaks) {
         double best = static_cast<double>(k) / size;
         double greatest = 0.0;
-        for (double at = k - 1.0; at <= k + 1.0; at += 0.0625) {
+        for (int sixteenth = -16; sixteenth <= 16; ++sixteenth) {
+            const double at = k + sixteenth / 16.0;
             if (const double power_there = std::abs(turned(dips, at / size)); power_there > greatest) {
                 greatest = power_there;
                 best = at / size;
