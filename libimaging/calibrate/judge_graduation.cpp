@@ -80,10 +80,8 @@ double cost(const std::vector<Known>& known, const GraduationKind& kind, int pha
 
 /// The criterion with one length for all.
 double cost_of_no_pattern(const std::vector<Known>& known) {
-    std::vector<double> lengths;
-    for (const Known& mark : known) {
-        lengths.push_back(mark.length);
-    }
+    std::vector<double> lengths(known.size());
+    std::ranges::transform(known, lengths.begin(), &Known::length);
     const double level = level_of(lengths);
     double sum = 0.0;
     for (const double length : lengths) {

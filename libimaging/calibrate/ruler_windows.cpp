@@ -30,7 +30,9 @@ double share_at_steps(const std::vector<double>& power, double size, double px_p
     double best = 0.0;
     for (const GraduationKind& kind : graduation_kinds()) {
         const double middle = size / (kind.spacing.value() * px_per_mm);
-        for (double bin = middle / (1.0 + scale_within); bin <= middle / (1.0 - scale_within); bin += 0.5) {
+        const int reach = static_cast<int>(2.0 * scale_within * middle) + 1; // in half bins
+        for (int half_bins = -reach; half_bins <= reach; ++half_bins) {
+            const double bin = middle + 0.5 * half_bins;
             double sum = 0.0;
             for (int k = 1; k <= overtones && k * bin + 1.0 <= last; ++k) {
                 const int at = static_cast<int>(std::lround(k * bin));
