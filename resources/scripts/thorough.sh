@@ -7,10 +7,7 @@ check_format() { our_code | xargs -r clang-format --dry-run --Werror; }
 
 check_scripts() { shellcheck --external-sources start check .ci/run; }
 
-check_tidy() {
-    git ls-files 'libcore/*.cpp' 'libimaging/*.cpp' 'app/*.cpp' 'demo-scans/*.cpp' |
-        xargs -P "$jobs" -n 1 clang-tidy -p build/release --quiet
-}
+check_tidy() { python3 resources/scripts/tidy.py build/asan; }
 
 # targets_of FOLDER PREFIX: the programs of a build folder whose names begin so.
 targets_of() {
@@ -24,21 +21,15 @@ build() {
     cmake --build --preset "$preset" --parallel "$jobs" ${1:+--target "$@"} -- -k 0
 }
 
-# What the sanitizers look at. The window's own tests take longer to build than the rest, and those of accuracy on whole
-# cores longer to run; they use no code that the others leave out of libcore and libimaging.
-sanitized_tests() { targets_of "$1" test_ | grep -vxE 'test_(app|bench|accuracy|outside_rendered)[a-z_]*'; }
-
+# All but the accuracy on many whole cores, which takes long and uses no code that the other tests leave out.
 sanitize_address() {
-    export QT_QPA_PLATFORM=offscreen
-    required "Configure asan" cmake --preset asan
-    # shellcheck disable=SC2046 # target names are words
-    required "Build asan" build asan $(sanitized_tests build/asan)
-    tests "Tests under asan" build/asan --exclude-regex NOT_BUILT
+    required "Build asan" build asan
+    tests "Tests under asan" build/asan --exclude-regex '^accuracy'
 }
 
 # What runs in several threads is libimaging.
 sanitize_threads() {
-    export TSAN_OPTIONS="ignore_noninstrumented_modules=1 suppressions=$PWD/resources/tsan.supp"
+    export TSAN_OPTIONS="suppressions=$PWD/resources/tsan.supp"
     required "Configure tsan" cmake --preset tsan
     # shellcheck disable=SC2046 # target names are words
     required "Build tsan" build tsan $(targets_of build/tsan 'test_(scan|strip|boundary)')
