@@ -134,6 +134,10 @@ Order graded_core(Grade grade, int strength, std::uint64_t seed, int number) {
     scene.bow_mm = random.chance(0.4) ? random.normal(0.0, 0.8 * s) : 0.0;
     scene.pith_offset_mm = random.normal(0.0, 1.0 + 2.0 * s);
     scene.dpi = random.chance(0.7) ? 1200.0 : random.chance(0.5) ? 1600.0 : 2400.0;
+    // Before the troubles, which choose among its years.
+    if (scene.dpi > 1200.0 && grade != Grade::ConiferNarrow) {
+        scene.growth.rings = std::min(scene.growth.rings, 70);
+    }
     scene.core_width_mm = random.chance(0.6) ? random.uniform(4.9, 5.2) : random.uniform(4.1, 4.4);
     scene.unfinished_mm = random.chance(0.2) ? random.uniform(0.1, 0.5) : 0.0;
     switch (grade) {
@@ -161,9 +165,6 @@ Order graded_core(Grade grade, int strength, std::uint64_t seed, int number) {
         wear(scene, 0.5 * s, random);
         break_up(scene, strength, random);
         break;
-    }
-    if (scene.dpi > 1200.0 && grade != Grade::ConiferNarrow) {
-        scene.growth.rings = std::min(scene.growth.rings, 70);
     }
     return {scene.name, kind.name, {scene}, Format::Png};
 }
