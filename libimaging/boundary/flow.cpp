@@ -45,7 +45,7 @@ cv::Mat1f features(const cv::Mat1f& values, const cv::Mat1f& solid, const FlowRo
 
 /// Gradients of one pair of lanes: along the path squared, and along times across.
 void gradients_of_pair(const cv::Mat1f& soft, const cv::Mat1f& solid, int k, double px_mm, double lane_mm,
-                       float* energy, float* product) {
+                       bool past_rays, float* energy, float* product) {
     const float* upper = soft[k];
     const float* lower = soft[k + 1];
     const float* upper_solid = solid[k];
@@ -59,7 +59,7 @@ void gradients_of_pair(const cv::Mat1f& soft, const cv::Mat1f& solid, int k, dou
         const float across = (lower[c] - upper[c]) / static_cast<float>(lane_mm);
         // What runs along the path (rays, cracks, scratches) says nothing of the rings, so it weighs little.
         const float steep = along * along;
-        const float ringlike = steep / (steep + across * across + 1e-12F);
+        const float ringlike = past_rays ? steep / (steep + across * across + 1e-12F) : 1.0F;
         const float weight = upper_solid[c] * lower_solid[c] * ringlike;
         energy[c] = steep * weight;
         product[c] = along * across * weight;
@@ -82,7 +82,7 @@ cv::Mat1f slope_change(const cv::Mat1f& level, const cv::Mat1f& solid, const Flo
     cv::Mat1f product(pairs, level.cols);
     cv::parallel_for_(cv::Range(0, pairs), [&](const cv::Range& part) {
         for (int k = part.start; k < part.end; ++k) {
-            gradients_of_pair(soft, solid, k, px_mm, lane_mm, energy[k], product[k]);
+            gradients_of_pair(soft, solid, k, px_mm, lane_mm, plan.past_rays, energy[k], product[k]);
         }
     });
     energy = over_window(energy, round, px_mm, lane_mm);

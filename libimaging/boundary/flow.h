@@ -29,6 +29,7 @@ struct FlowPlan {
     std::vector<FlowRound> rounds;
     FlowFeature feature = FlowFeature::Edges;
     double step_mm = 0.04;  ///< Columns are averaged to this step.
+    bool past_rays = false; ///< Changes that run along the path (rays, vessels in a row) weigh little.
     double sureness = 0.05; ///< Share of the usual gradient energy under which a slope is taken as unchanged.
 };
 

@@ -34,6 +34,7 @@ const FlowPlan flow_plan{
                {0.035, 0.30, 1.5, 0.6, 0.3}},
     .feature = FlowFeature::DarkLines,
     .step_mm = 0.025,
+    .past_rays = true,
     .sureness = 0.1,
 };
 

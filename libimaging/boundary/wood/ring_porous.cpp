@@ -31,6 +31,7 @@ const FlowPlan flow_plan{
                {0.20, 0.15, 3.0, 0.8, 0.3},
                {0.15, 0.15, 2.5, 0.8, 0.3},
                {0.12, 0.15, 2.0, 0.7, 0.3}},
+    .past_rays = true,
 };
 
 constexpr OddsModel odds{
