@@ -1,6 +1,5 @@
 #include "libcore/dating/slips/alignment_chain.h"
 
-#include <array>
 #include <cmath>
 
 namespace pithward::dating {
@@ -16,10 +15,11 @@ struct States {
     Column outer_part = Column::Zero();
     Column inner_part = Column::Zero();
     Column inserted = Column::Zero();
+    Column own_way = Column::Zero();
 
-    [[nodiscard]] Column sum() const { return normal + merged + outer_part + inner_part + inserted; }
+    [[nodiscard]] Column sum() const { return normal + merged + outer_part + inner_part + inserted + own_way; }
     States& operator/=(double scale) {
-        for (Column* part : {&normal, &merged, &outer_part, &inner_part, &inserted}) {
+        for (Column* part : {&normal, &merged, &outer_part, &inner_part, &inserted, &own_way}) {
             *part /= scale;
         }
         return *this;
@@ -42,13 +42,14 @@ States forward_step(const StepFactors& f, const States& outer, int i) {
     States inner;
     inner.normal = outer.normal * f.stay.col(i) + outer.inner_part * f.after_split.col(i) +
                    outer.inserted * f.after_inserted.col(i) + from_higher(outer.normal) * f.lost.col(i) +
-                   from_higher(outer.merged) * f.after_merged.col(i);
+                   from_higher(outer.merged) * f.after_merged.col(i) + outer.own_way * f.after_own_way.col(i);
     inner.merged = outer.normal * f.merged.col(i);
     inner.merged(0) = 0.0; // Its inner neighbour would have a lower shift than there is.
     inner.outer_part = outer.normal * f.begin_split;
     inner.outer_part(shift_count - 1) = 0.0;
     inner.inner_part = from_lower(outer.outer_part) * f.split.col(i);
     inner.inserted = from_lower(outer.normal) * f.inserted.col(i);
+    inner.own_way = (outer.normal * f.begin_own_way + outer.own_way * f.stay_own_way) * f.own_way.col(i);
     return inner;
 }
 
@@ -56,12 +57,13 @@ States backward_step(const StepFactors& f, const States& inner, int i) {
     States outer;
     outer.normal = inner.normal * f.stay.col(i) + from_lower(inner.normal * f.lost.col(i)) +
                    inner.merged * f.merged.col(i) + inner.outer_part * f.begin_split +
-                   from_higher(inner.inserted * f.inserted.col(i));
+                   from_higher(inner.inserted * f.inserted.col(i)) + inner.own_way * f.own_way.col(i) * f.begin_own_way;
     outer.merged = from_lower(inner.normal * f.after_merged.col(i));
     outer.merged(0) = 0.0;
     outer.outer_part = from_higher(inner.inner_part * f.split.col(i));
     outer.inner_part = inner.normal * f.after_split.col(i);
     outer.inserted = inner.normal * f.after_inserted.col(i);
+    outer.own_way = inner.normal * f.after_own_way.col(i) + inner.own_way * f.own_way.col(i) * f.stay_own_way;
     return outer;
 }
 
@@ -82,23 +84,21 @@ void add_slips(Alignment& result, const StepFactors& f, const States& outer, con
     }
 }
 
-/// Logarithm of the density of the ways without a slip: all rings in one shift.
+/// Logarithm of the density of the ways without a slip: all rings in one shift, normal or not.
 double log_without_slip(const StepFactors& f) {
-    double greatest = -std::numeric_limits<double>::infinity();
-    std::array<double, 3> logs{};
-    for (int d = 0; d < 3; ++d) {
-        const int s = most_shift - 1 + d;
-        logs[d] = std::log(f.start(s));
-        for (Eigen::Index i = 1; i < f.stay.cols(); ++i) {
-            logs[d] += std::log(f.stay(s, i));
-        }
-        greatest = std::max(greatest, logs[d]);
+    Column normal = f.start;
+    Column own_way = Column::Zero();
+    double logarithm = 0.0;
+    for (Eigen::Index i = 1; i < f.stay.cols(); ++i) {
+        const Column next = normal * f.stay.col(i) + own_way * f.after_own_way.col(i);
+        own_way = (normal * f.begin_own_way + own_way * f.stay_own_way) * f.own_way.col(i);
+        normal = next;
+        const double scale = normal.sum() + own_way.sum();
+        normal /= scale;
+        own_way /= scale;
+        logarithm += std::log(scale);
     }
-    double sum = 0.0;
-    for (const double value : logs) {
-        sum += std::exp(value - greatest);
-    }
-    return greatest + std::log(sum);
+    return logarithm + std::log(normal.sum() + own_way.sum());
 }
 
 } // namespace
@@ -125,7 +125,8 @@ Alignment sum_alignments(const StepFactors& factors, int last_year, int jump) {
     }
     // A series doesn't end between the two parts of one ring.
     States backward;
-    for (Column* part : {&backward.normal, &backward.merged, &backward.inner_part, &backward.inserted}) {
+    for (Column* part :
+         {&backward.normal, &backward.merged, &backward.inner_part, &backward.inserted, &backward.own_way}) {
         part->setOnes();
     }
     backward.merged(0) = 0.0;
@@ -136,7 +137,7 @@ Alignment sum_alignments(const StepFactors& factors, int last_year, int jump) {
         const States& f = forward[i];
         const States& b = backward;
         result.shift.row(n - 1 - i) = (f.normal * b.normal + f.merged * b.merged + f.outer_part * b.outer_part +
-                                       f.inner_part * b.inner_part + f.inserted * b.inserted)
+                                       f.inner_part * b.inner_part + f.inserted * b.inserted + f.own_way * b.own_way)
                                           .transpose();
         if (i > 0) {
             backward /= scale(i);

@@ -1,7 +1,6 @@
 #include "libcore/dating/slips/common_signal.h"
 
 #include <cmath>
-#include <map>
 
 namespace pithward::dating {
 
@@ -40,7 +39,7 @@ Eigen::ArrayXd weights_of(const Voice& voice, const Eigen::ArrayXd& growth) {
 
 } // namespace
 
-std::vector<CommonSignal> signals_of_other_trees(const std::vector<Voice>& voices, int first_year) {
+std::vector<CommonSignal> signals_of_others(const std::vector<Voice>& voices, int first_year) {
     if (voices.empty()) {
         return {};
     }
@@ -59,13 +58,10 @@ std::vector<CommonSignal> signals_of_other_trees(const std::vector<Voice>& voice
             all.add(voices[i], weights[i]);
         }
     }
-    std::map<int, Sums> trees;
-    for (std::size_t i = 0; i < voices.size(); ++i) {
-        trees.try_emplace(voices[i].tree, years).first->second.add(voices[i], weights[i]);
-    }
     std::vector<CommonSignal> signals;
-    for (const Voice& voice : voices) {
-        const Sums& own = trees.at(voice.tree);
+    for (std::size_t i = 0; i < voices.size(); ++i) {
+        Sums own(years);
+        own.add(voices[i], weights[i]);
         const Eigen::ArrayXd known = (all.known - own.known).max(0.0);
         signals.push_back({first_year, (all.values - own.values) / (1.0 + known), known / (1.0 + known)});
     }

@@ -27,13 +27,14 @@ private:
     [[nodiscard]] bool has(int year) const { return year >= first_year && year - first_year < growth.size(); }
 };
 
-/// For each series, the signal in all series of other trees.
+/// For each series, the signal in all others. Other cores of its tree count like any: one voice among all, they tell
+/// little more of the year than the next tree, but tell it where few others do.
 ///
 /// The best linear guess in the model of one factor, value = loading * growth + noise with the variance 1 - loading^2
 /// (regression scores of factor analysis, after Thomson; from memory): with w = loading / (1 - loading^2),
 /// growth = sum(w value) / (1 + sum(w loading)), reliability = sum(w loading) / (1 + sum(w loading)). A series that is
 /// far from the others in a year counts less there: its weight is that of Student's t with 5 degrees of freedom. So a
 /// few misdated series do little harm.
-[[nodiscard]] std::vector<CommonSignal> signals_of_other_trees(const std::vector<Voice>& voices, int first_year);
+[[nodiscard]] std::vector<CommonSignal> signals_of_others(const std::vector<Voice>& voices, int first_year);
 
 } // namespace pithward::dating

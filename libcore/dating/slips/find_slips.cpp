@@ -57,11 +57,10 @@ struct Prepared {
 Prepared prepare(const std::vector<TreeSeries>& site, const SlipOptions& options) {
     Prepared result;
     result.span = span_of(site, options.prior.jump);
-    const std::vector<int> trees = tree_numbers(site);
-    for (std::size_t i = 0; i < site.size(); ++i) {
-        result.variations.push_back(ring_variation(site[i].widths, options.period));
+    for (const TreeSeries& series : site) {
+        result.variations.push_back(ring_variation(series.widths, options.period));
         result.voices.push_back(
-            {placed(result.variations[i], nullptr, result.span, options.prior.jump), first_loading, trees[i]});
+            {placed(result.variations.back(), nullptr, result.span, options.prior.jump), first_loading});
     }
     return result;
 }
@@ -83,7 +82,7 @@ std::vector<SeriesSlips> find_slips(const std::vector<TreeSeries>& site, const S
     Prepared made = prepare(site, options);
     const auto n = static_cast<double>(site.size());
     for (int round = 0; round < options.rounds; ++round) {
-        const std::vector<CommonSignal> signals = signals_of_other_trees(made.voices, made.span.first);
+        const std::vector<CommonSignal> signals = signals_of_others(made.voices, made.span.first);
         for (std::size_t i = 0; i < site.size() && !work.stopped(); ++i) {
             results[i].alignment = align(made.variations[i], signals[i], options.prior);
             work.report((round + static_cast<double>(i + 1) / n) / options.rounds);
@@ -108,9 +107,9 @@ std::vector<SeriesSlips> find_slips_against(const std::vector<TreeSeries>& refer
         return results;
     }
     Prepared made = prepare(reference, options);
-    // A series that says nothing, of a tree of its own, hears all the others.
-    made.voices.push_back({Eigen::ArrayXd::Constant(made.span.years, none), first_loading, -1});
-    const CommonSignal signal = signals_of_other_trees(made.voices, made.span.first).back();
+    // A series that says nothing hears all the others.
+    made.voices.push_back({Eigen::ArrayXd::Constant(made.span.years, none), first_loading});
+    const CommonSignal signal = signals_of_others(made.voices, made.span.first).back();
     for (std::size_t i = 0; i < site.size() && !work.stopped(); ++i) {
         results[i].alignment = align(ring_variation(site[i].widths, options.period), signal, options.prior);
         read(results[i], site[i], options);

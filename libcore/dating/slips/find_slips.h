@@ -12,7 +12,7 @@ namespace pithward::dating {
 /// How slips are sought.
 struct SlipOptions {
     SlipPrior prior;
-    double period = 20.0; ///< Of the spline that is taken off the logarithms of the widths, in years.
+    double period = 25.0; ///< Of the spline that is taken off the logarithms of the widths, in years.
     int rounds = 3;       ///< Each round holds a series against the others as the last round has repaired them.
     double least_probability = 0.5; ///< Of a slip that is told.
 };
@@ -26,7 +26,7 @@ struct SeriesSlips {
 
 /// Looks for slips in every series of a site.
 ///
-/// Each series is aligned with the growth that the other trees have in common. Then each is put right as its most
+/// Each series is aligned with the growth that all others have in common. Then each is put right as its most
 /// probable alignment says (rings that are not sure of their shift are left out), counts by its agreement with the
 /// others, and all are aligned anew. So a misdated series hardly misleads the others, however the site began.
 [[nodiscard]] std::vector<SeriesSlips> find_slips(const std::vector<TreeSeries>& site, const SlipOptions& options,

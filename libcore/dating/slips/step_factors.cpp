@@ -57,8 +57,8 @@ public:
 
     [[nodiscard]] StepFactors fill() const {
         StepFactors f;
-        for (ShiftTable* table :
-             {&f.stay, &f.lost, &f.merged, &f.after_merged, &f.split, &f.after_split, &f.inserted, &f.after_inserted}) {
+        for (ShiftTable* table : {&f.stay, &f.lost, &f.merged, &f.after_merged, &f.split, &f.after_split, &f.inserted,
+                                  &f.after_inserted, &f.own_way, &f.after_own_way}) {
             table->setZero(shift_count, rings_);
         }
         const bool real = prior_.jump == 1; // Widths tell of a slip only where it is one of neighbouring rings.
@@ -66,7 +66,9 @@ public:
         const double lost = prior_.missing - merged;
         f.begin_split = real ? prior_.extra * prior_.split : 0.0;
         const double inserted = prior_.extra - f.begin_split;
-        const double stay = 1.0 - prior_.missing - prior_.extra;
+        const double stay = 1.0 - prior_.missing - prior_.extra - prior_.own_way;
+        f.begin_own_way = prior_.own_way;
+        f.stay_own_way = 1.0 - prior_.back;
         for (int i = 1; i < rings_; ++i) {
             for (int s = 0; s < shift_count; ++s) {
                 const double variance = variance_(s, i);
@@ -77,6 +79,8 @@ public:
                 f.after_split(s, i) = density(error, split_(s, i - 1), variance);
                 f.inserted(s, i) = inserted * any_width(i);
                 f.after_inserted(s, i) = density(error, none, variance);
+                f.own_way(s, i) = unrelated(i);
+                f.after_own_way(s, i) = prior_.back * density(error, value(i - 1), variance);
                 if (s + 1 < shift_count) {
                     f.lost(s, i) = lost * narrow(s, i) * density(error, normal_(s + 1, i - 1), variance);
                     f.after_merged(s, i) = density(error, merged_(s + 1, i - 1), variance);
@@ -115,6 +119,14 @@ private:
             return 1.0;
         }
         return heavy_tailed(std::isnan(younger) ? error : error - variation_.persistence * younger, variance);
+    }
+
+    [[nodiscard]] double value(int i) const { return variation_.value.values(rings_ - 1 - i); }
+
+    /// The density of a ring that has nothing to do with the others.
+    [[nodiscard]] double unrelated(int i) const {
+        const double scale = variation_.scale(rings_ - 1 - i);
+        return density(value(i), value(i - 1), scale * scale);
     }
 
     [[nodiscard]] double pair_odds(int i) const {

@@ -26,7 +26,11 @@ struct StepFactors {
     ShiftTable split;        ///< Outer part in the next lower shift to inner part; the outer part's width counts here.
     ShiftTable after_split;  ///< Inner part to normal.
     ShiftTable inserted;     ///< Normal in the next lower shift to inserted.
-    ShiftTable after_inserted;                  ///< Inserted to normal.
+    ShiftTable after_inserted; ///< Inserted to normal.
+    ShiftTable own_way;        ///< Own way to own way, without what it costs to begin or to go on.
+    ShiftTable after_own_way;  ///< Own way to normal.
+    double begin_own_way = 0.0;
+    double stay_own_way = 0.0;
     double begin_split = 0.0;                   ///< Normal to outer part, at any ring.
     Eigen::Array<double, shift_count, 1> start; ///< Normal, at the outermost ring.
 };

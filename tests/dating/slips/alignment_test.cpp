@@ -11,7 +11,7 @@ namespace {
 
 using namespace dating;
 
-enum class Kind { Normal, Merged, OuterPart, InnerPart, Inserted };
+enum class Kind { Normal, Merged, OuterPart, InnerPart, Inserted, OwnWay };
 
 /// Adds up all ways through the chain one by one.
 class OneByOne {
@@ -47,6 +47,7 @@ private:
         switch (kind) {
         case Kind::Normal:
             follow(Kind::Normal, s, next, product * f_.stay(s, next), missing);
+            follow(Kind::OwnWay, s, next, product * f_.begin_own_way * f_.own_way(s, next), missing);
             if (down) {
                 follow(Kind::Normal, s - 1, next, product * f_.lost(s - 1, next), missing + 1);
                 follow(Kind::Merged, s, next, product * f_.merged(s, next), missing + 1);
@@ -55,6 +56,10 @@ private:
                 follow(Kind::OuterPart, s, next, product * f_.begin_split, missing);
                 follow(Kind::Inserted, s + 1, next, product * f_.inserted(s + 1, next), missing);
             }
+            break;
+        case Kind::OwnWay:
+            follow(Kind::Normal, s, next, product * f_.after_own_way(s, next), missing);
+            follow(Kind::OwnWay, s, next, product * f_.stay_own_way * f_.own_way(s, next), missing);
             break;
         case Kind::Merged:
             follow(Kind::Normal, s - 1, next, product * f_.after_merged(s - 1, next), missing);
@@ -82,16 +87,17 @@ TEST(Alignment, SumsOverAllWaysExactly) {
     std::vector<Voice> voices;
     for (int i = 0; i < 4; ++i) {
         const RingVariation variation = ring_variation(site[i].widths, 20.0);
-        voices.push_back({variation.value.values / deviation(variation.value.values), 0.6, i});
+        voices.push_back({variation.value.values / deviation(variation.value.values), 0.6});
     }
-    const CommonSignal signal = signals_of_other_trees(voices, 1800)[0];
+    const CommonSignal signal = signals_of_others(voices, 1800)[0];
     RingVariation variation = ring_variation(site[0].widths, 20.0);
     SlipPrior prior;
     prior.missing = 0.1; // So that every kind of way counts.
     prior.extra = 0.1;
     StepFactors factors = step_factors(variation, signal, 0.6, prior);
-    for (ShiftTable* table : {&factors.stay, &factors.lost, &factors.merged, &factors.after_merged, &factors.split,
-                              &factors.after_split, &factors.inserted, &factors.after_inserted}) {
+    for (ShiftTable* table :
+         {&factors.stay, &factors.lost, &factors.merged, &factors.after_merged, &factors.split, &factors.after_split,
+          &factors.inserted, &factors.after_inserted, &factors.own_way, &factors.after_own_way}) {
         *table = table->leftCols(8).eval();
     }
     const Alignment sums = sum_alignments(factors, 1859, 1);
@@ -109,11 +115,10 @@ TEST(Alignment, ProbabilitiesOfShiftsSumToOne) {
     std::vector<Voice> voices;
     for (int i = 1; i < 6; ++i) {
         const RingVariation variation = ring_variation(site[i].widths, 20.0);
-        voices.push_back({variation.value.values / deviation(variation.value.values), 0.6, i});
+        voices.push_back({variation.value.values / deviation(variation.value.values), 0.6});
     }
-    voices.push_back({Eigen::ArrayXd::Constant(120, none), 0.6, 9});
-    const Alignment found =
-        align(ring_variation(site[0].widths, 20.0), signals_of_other_trees(voices, 1800).back(), {});
+    voices.push_back({Eigen::ArrayXd::Constant(120, none), 0.6});
+    const Alignment found = align(ring_variation(site[0].widths, 20.0), signals_of_others(voices, 1800).back(), {});
     EXPECT_LT((found.shift.rowwise().sum() - 1.0).abs().maxCoeff(), 1e-9);
     EXPECT_GT(found.shift(10, most_shift - 1), 0.99); // Older rings are to be dated a year earlier.
     EXPECT_GT(found.shift(110, most_shift), 0.99);

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cstdlib>
+
 namespace pithward::test {
 namespace {
 
@@ -89,6 +91,19 @@ TEST(FindSlips, IsNotMisledByOtherMisdatedSeries) {
             EXPECT_EQ(found[i].slips[0].year, 1900 + static_cast<int>(i));
         }
     }
+}
+
+TEST(FindSlips, FindsAMistakeThatBothCoresOfATreeShare) {
+    auto site = made_up_site(clear_site(7)); // A ring that the tree never laid on that side.
+    lose_ring(site[0].widths, 1900);
+    lose_ring(site[1].widths, 1900);
+    const auto found = find_slips(site, {});
+    for (const std::size_t i : {0U, 1U}) {
+        ASSERT_EQ(found[i].slips.size(), 1);
+        EXPECT_EQ(found[i].slips[0].kind, Kind::RingMissing);
+        EXPECT_LE(std::abs(found[i].slips[0].ring_year() - 1900), 10);
+    }
+    EXPECT_TRUE(found[2].slips.empty());
 }
 
 TEST(FindSlips, TellsThatAWholeSeriesIsAYearOff) {
