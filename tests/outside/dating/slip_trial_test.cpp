@@ -1,0 +1,51 @@
+// The search for slips on sites of the International Tree-Ring Data Bank (World Data Service for Paleoclimatology,
+// NOAA; see SOURCES.md in the archive's folder). The mistakes are ours, the widths are not. A few sites, so that the
+// test is quick; docs/dating.md has the figures for all.
+#include "tests/outside/dating/slip_scores.h"
+
+#include <gtest/gtest.h>
+
+namespace pithward::test {
+namespace {
+
+class SlipTrial : public testing::Test {
+protected:
+    void SetUp() override {
+        if (sites().empty()) {
+            GTEST_SKIP() << "no archive files; set PITHWARD_ARCHIVE";
+        }
+    }
+    static const std::vector<NamedSite>& sites() {
+        static const auto all = archive_sites(3);
+        return all;
+    }
+};
+
+TEST_F(SlipTrial, FindsNineInTenMistakesAndAlarmsFewCleanSeries) {
+    const SlipScores scores = score(run_trial(sites(), {}), 0.5);
+    EXPECT_GT(scores.mistaken, 100);
+    EXPECT_GE(scores.found, 0.90);
+    EXPECT_GE(scores.within_5, 0.80);
+    EXPECT_GE(scores.exact, 0.55);
+    EXPECT_GE(scores.range_holds, 0.87);
+    EXPECT_LE(scores.median_range, 6);
+    EXPECT_LE(scores.alarmed, 0.05); // Errors of the archive itself among them.
+}
+
+TEST_F(SlipTrial, FindsTwoMistakesInOneSeries) {
+    TrialOptions options;
+    options.mistakes = 2;
+    const PairScores scores = score_pairs(run_trial(sites(), options), 0.5);
+    EXPECT_GE(scores.both_found, 0.80);
+    EXPECT_GE(scores.both_within_5, 0.68);
+}
+
+TEST_F(SlipTrial, FindsHardlyAnyJumpsThatNobodyMakes) {
+    TrialOptions options;
+    options.mistakes = 0;
+    options.slips.prior.jump = 9;
+    EXPECT_LE(score(run_trial(sites(), options), 0.5).alarmed, 0.04);
+}
+
+} // namespace
+} // namespace pithward::test
