@@ -137,6 +137,7 @@ std::vector<CoreOutline> along_rows(const cv::Mat& picture, double px_per_mm) {
         }
         const std::vector<Section> sections = sections_of(labels, label, box);
         std::vector<double> breadths;
+        breadths.reserve(sections.size());
         for (const Section& section : sections) {
             breadths.push_back(section.breadth);
         }

@@ -35,8 +35,8 @@ double correlation(const std::vector<double>& values, int lag) {
     double both = 0.0;
     double power = 1e-9;
     const int n = static_cast<int>(values.size());
-    for (int i = 0; i + lag < n; ++i) {
-        both += (values[static_cast<std::size_t>(i)] - mean) * (values[static_cast<std::size_t>(i + lag)] - mean);
+    for (int i = lag; i < n; ++i) {
+        both += (*(values.begin() + i - lag) - mean) * (values[static_cast<std::size_t>(i)] - mean);
     }
     for (const double v : values) {
         power += (v - mean) * (v - mean);
@@ -95,8 +95,9 @@ TextureMap texture_across_rows(const cv::Mat& picture, double px_per_mm) {
 
 bool is_ruler(const cv::Mat1f& grey, const std::vector<ImagePoint>& path, double half_width, double px_per_mm) {
     const double step = 0.4 * px_per_mm;
-    for (double offset = -half_width; offset <= half_width; offset += step) {
-        const std::vector<double> profile = profile_along(grey, path, offset);
+    const int lines = 1 + static_cast<int>(2.0 * half_width / step);
+    for (int line = 0; line < lines; ++line) {
+        const std::vector<double> profile = profile_along(grey, path, line * step - half_width);
         if (repeats_at(profile, px_per_mm) && repeats_at(profile, 3.0 * px_per_mm)) {
             return true;
         }

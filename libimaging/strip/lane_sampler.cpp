@@ -82,11 +82,15 @@ public:
     }
 
 private:
+    /// The nearest number of 256ths. A share is never negative, so cutting off is rounding down.
+    static Number share(double of_pixel) {
+        return static_cast<Number>(of_pixel * one + 0.5); // NOLINT(bugprone-incorrect-roundings): lround is slower
+    }
     void add_inside(ImagePoint at, Sums& sums) const {
         const int x = static_cast<int>(at.x); // rounds down: never negative here
         const int y = static_cast<int>(at.y);
-        const auto fx = static_cast<Number>((at.x - x) * one + 0.5);
-        const auto fy = static_cast<Number>((at.y - y) * one + 0.5);
+        const Number fx = share(at.x - x);
+        const Number fy = share(at.y - y);
         const Value* upper = pixels_.ptr<Value>(y) + 3 * x;
         const Value* lower = pixels_.ptr<Value>(y + 1) + 3 * x;
         for (std::size_t c = 0; c < 3; ++c) {
@@ -96,8 +100,8 @@ private:
     void add_any(ImagePoint at, Sums& sums) const {
         const int x = static_cast<int>(std::floor(at.x));
         const int y = static_cast<int>(std::floor(at.y));
-        const auto fx = static_cast<Number>((at.x - x) * one + 0.5);
-        const auto fy = static_cast<Number>((at.y - y) * one + 0.5);
+        const Number fx = share(at.x - x);
+        const Number fy = share(at.y - y);
         for (int c = 0; c < 3; ++c) {
             sums[static_cast<std::size_t>(c)] +=
                 mixed(value(x, y, c), value(x + 1, y, c), value(x, y + 1, c), value(x + 1, y + 1, c), fx, fy);

@@ -1,5 +1,5 @@
 #include "app/bench/bench_control.h"
-#include "fake_scan.h"
+#include "tests/app/fake_scan.h"
 
 #include <gtest/gtest.h>
 

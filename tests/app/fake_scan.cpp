@@ -1,4 +1,4 @@
-#include "fake_scan.h"
+#include "tests/app/fake_scan.h"
 
 #include <filesystem>
 #include <numbers>

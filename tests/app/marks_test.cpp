@@ -2,7 +2,7 @@
 #include "app/bench/marks.h"
 #include "app/bench/polyline.h"
 #include "app/bench/ring_places.h"
-#include "fake_scan.h"
+#include "tests/app/fake_scan.h"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
 #include "app/bench/measured_core.h"
 #include "app/report/overlay.h"
-#include "fake_scan.h"
+#include "tests/app/fake_scan.h"
 
 #include <gtest/gtest.h>
 

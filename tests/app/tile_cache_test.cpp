@@ -11,7 +11,7 @@ QImage tile() {
     return image;
 }
 
-constexpr std::int64_t tile_bytes = 100 * 100 * 4;
+constexpr std::int64_t tile_bytes = std::int64_t{100} * 100 * 4;
 
 TEST(TileGrid, TilesOfALevelCoverTheScanOnce) {
     const TileGrid grid({5000, 1300});
@@ -22,7 +22,8 @@ TEST(TileGrid, TilesOfALevelCoverTheScanOnce) {
             area += place.width() * place.height();
         }
         const int r = TileGrid::reduction(level);
-        EXPECT_DOUBLE_EQ(area, double(5000 / r * r) * (1300 / r * r)) << level;
+        const QSize whole_pixels(5000 - 5000 % r, 1300 - 1300 % r);
+        EXPECT_DOUBLE_EQ(area, double(whole_pixels.width()) * whole_pixels.height()) << level;
     }
 }
 

@@ -2,7 +2,7 @@
 #include "app/bench/message_bar.h"
 #include "app/bench/scan_view.h"
 #include "app/bench/series_plot.h"
-#include "fake_scan.h"
+#include "tests/app/fake_scan.h"
 
 #include <gtest/gtest.h>
 

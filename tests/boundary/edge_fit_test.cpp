@@ -86,9 +86,9 @@ TEST(EdgeFit, AThinDarkLineIsNotPulledToItsLightSide) {
 
 TEST(EdgeFit, RefusesWhatIsNoEdge) {
     const EdgeFit start{.column = 20.0, .light = 0.8, .depth = 0.3, .breadth = 5.0, .soft = 2.0};
-    std::vector<float> rising;
-    for (int c = 0; c < 40; ++c) {
-        rising.push_back(static_cast<float>(0.02 * c));
+    std::vector<float> rising(40);
+    for (std::size_t c = 0; c < rising.size(); ++c) {
+        rising[c] = 0.02F * static_cast<float>(c);
     }
     EXPECT_FALSE(fit_edge(rising, 0, 39, 1.2, start).has_value());
     EXPECT_FALSE(fit_edge(rising, 18, 21, 1.2, start).has_value()) << "too few columns";

@@ -11,6 +11,7 @@ namespace {
 
 std::vector<std::string> fitted(const std::vector<std::string>& wanted, std::size_t longest = 8) {
     std::vector<IdentifierRoom> rooms;
+    rooms.reserve(wanted.size());
     for (const std::string& one : wanted) {
         rooms.push_back({one, longest, true});
     }

@@ -78,7 +78,8 @@ TEST(RingWidth, OfArcsAboutOneCentreIsTheDifferenceOfTheDistancesToIt) {
 TEST(RingWidth, IsRightWhereThePathPassesBesideThePith) {
     for (const double beside_mm : {1.0, 2.0, 3.0, 4.0, 5.0}) {
         const WoodVector pith{20.0, beside_mm};
-        for (double x = 0.0; x < 19.5; x += 0.5) {
+        for (int half = 0; half < 39; ++half) {
+            const double x = 0.5 * half;
             const WoodVector outer{x, 0.0};
             const WoodVector inner{x + 0.5, 0.0};
             EXPECT_NEAR(ring_width(arcs(outer, inner, pith)).width_mm, distance(outer, pith) - distance(inner, pith),

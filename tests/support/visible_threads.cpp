@@ -1,5 +1,6 @@
-// Linked into tests under the thread sanitizer. OpenCV's own pool is not compiled with it, so it would see neither where our
-// loops begin and end nor, were the pool's complaints suppressed, what they do wrong. Threads that it does see run them here.
+// Linked into tests under the thread sanitizer. OpenCV's own pool is not compiled with it, so it would see neither
+// where our loops begin and end nor, were the pool's complaints suppressed, what they do wrong. Threads that it does
+// see run them here.
 #include <opencv2/core/parallel/parallel_backend.hpp>
 
 #include <algorithm>
