@@ -6,7 +6,6 @@
 #include "libcore/formats/chronology_files.h"
 
 #include <cstdio>
-#include <filesystem>
 #include <memory>
 
 namespace pithward::batch {
@@ -31,9 +30,8 @@ Exit run(const ChronologyArguments& arguments, const CommonOptions& common) {
     if (const auto format = chronology_format_of(arguments.out); !format) {
         return report(format.error());
     }
-    std::error_code ignored;
-    if (!common.force && std::filesystem::exists(arguments.out, ignored)) {
-        return report(Fault{arguments.out, "the file is there already", "choose another name or give --force"});
+    if (const auto free = check_free(arguments.out, common); !free) {
+        return report(free.error());
     }
     const auto options = index_options(arguments.index);
     if (!options) {

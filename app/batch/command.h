@@ -32,6 +32,10 @@ struct Command {
 /// All commands, in the order of the help text.
 [[nodiscard]] std::span<const Command> commands();
 
+/// Fails when a file named for output is there already and may not be written over. Told before the work, not after it.
+/// An empty name and `-`, the standard output, are always free.
+[[nodiscard]] Outcome<void> check_free(const std::string& file, const CommonOptions& common);
+
 /// Prints a fault as one line on standard error and answers with the exit status for it.
 Exit report(const Fault& fault);
 

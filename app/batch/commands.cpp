@@ -6,6 +6,7 @@
 
 #include <array>
 #include <cstdio>
+#include <filesystem>
 
 namespace pithward::batch {
 
@@ -17,6 +18,14 @@ std::span<const Command> commands() {
         Command{"convert", "Convert between series formats", attach_convert},
     };
     return all;
+}
+
+Outcome<void> check_free(const std::string& file, const CommonOptions& common) {
+    std::error_code ignored;
+    if (!file.empty() && file != "-" && !common.force && std::filesystem::exists(file, ignored)) {
+        return fail(file, "the file is there already", "choose another name or give --force");
+    }
+    return {};
 }
 
 Exit report(const Fault& fault) {

@@ -8,7 +8,6 @@
 
 #include <algorithm>
 #include <cstdio>
-#include <filesystem>
 #include <iostream>
 #include <memory>
 
@@ -76,8 +75,7 @@ std::string words_of(const dating::Slip& slip) {
     const bool missing = slip.kind == dating::Slip::Kind::RingMissing;
     return (missing ? "ring " + std::to_string(slip.ring_year()) + " is missing"
                     : "ring " + std::to_string(slip.ring_year()) + " is counted twice") +
-           " (" + std::to_string(slip.from - (missing ? 1 : 0)) + " to " + std::to_string(slip.to - (missing ? 1 : 0)) +
-           ")";
+           " (" + std::to_string(slip.ring_from()) + " to " + std::to_string(slip.ring_to()) + ")";
 }
 
 void print_series(const dating::DatedResult& series) {
@@ -110,9 +108,9 @@ void print(const dating::CrossdateResult& result) {
             continue;
         }
         const dating::RankedMatch& best = series.places.front();
-        const int first = series.first_year + best.match.shift;
-        std::printf("%-12s best at %d to %d, r %.2f, t %.1f, by chance %.2g\n", series.id.c_str(), first,
-                    first + series.rings - 1, best.match.r, best.match.t, best.chance_of_best);
+        std::printf("%-12s best at %d to %d, r %.2f, t %.1f, by chance %.2g\n", series.id.c_str(),
+                    series.first_year_at(best), series.last_year_at(best), best.match.r, best.match.t,
+                    best.chance_of_best);
     }
 }
 
@@ -137,10 +135,8 @@ bool needs_person(const dating::DatedResult& series) {
 }
 
 Exit run(const CrossdateArguments& arguments, const CommonOptions& common) {
-    std::error_code ignored;
-    if (arguments.json != "-" && !arguments.json.empty() && !common.force &&
-        std::filesystem::exists(arguments.json, ignored)) {
-        return report(Fault{arguments.json, "the file is there already", "choose another name or give --force"});
+    if (const auto free = check_free(arguments.json, common); !free) {
+        return report(free.error());
     }
     const auto job = job_of(arguments);
     if (!job) {

@@ -33,13 +33,7 @@ Outcome<std::vector<FoundCore>> paths_on(const ScanFile& scan, const Calibration
 
 Outcome<MeasuredReading> read_core(const ScanFile& scan, const ScanScale& scale, const MeasureTask& task,
                                    const FoundCore& core) {
-    ReadingRequest request;
-    request.scan_name = scan.header().file;
-    request.calibration = scale.for_path(core.path);
-    request.path = core.path;
-    request.bark_end = core.bark_end;
-    request.breadth_mm = core.width_mm;
-    request.judged = core.wood;
+    ReadingRequest request = request_for(core, scan.header().file, scale.for_path(core.path));
     request.wood = task.wood;
     request.outer = task.outer;
     request.last_year = task.last_year;

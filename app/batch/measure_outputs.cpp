@@ -102,9 +102,8 @@ void print_table(std::span<const MeasuredScan> scans) {
 
 Outcome<void> check_outputs(const MeasureOptions& options, const CommonOptions& common) {
     for (const std::string& file : {options.json, options.csv, options.decadal, options.overlay}) {
-        std::error_code ignored;
-        if (!file.empty() && file != "-" && !common.force && std::filesystem::exists(file, ignored)) {
-            return fail(file, "the file is there already", "choose another name or give --force");
+        if (auto free = check_free(file, common); !free) {
+            return free;
         }
     }
     return {};

@@ -1,7 +1,7 @@
 #include "app/bench/bench_control.h"
 
-#include "app/bench/ring_places.h"
 #include "app/bench/scan_files.h"
+#include "app/picture/ring_places.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,12 +11,12 @@ namespace pithward::bench {
 namespace {
 
 /// True when a path runs along a core that is known: then it is another path for that core.
-bool runs_on(const MeasuredCore& core, const std::string& scan, const std::vector<ImagePoint>& path) {
-    const auto apart = distance_to_path(core.reading, scan, (path.front() + path.back()) * 0.5);
+bool runs_on(const picture::MeasuredCore& core, const std::string& scan, const std::vector<ImagePoint>& path) {
+    const auto apart = picture::distance_to_path(core.reading, scan, (path.front() + path.back()) * 0.5);
     return apart && *apart <= core.half_breadth_px;
 }
 
-bool starts_alike(const MeasuredCore& core, const std::vector<ImagePoint>& path) {
+bool starts_alike(const picture::MeasuredCore& core, const std::vector<ImagePoint>& path) {
     const ImagePoint apart = core.reading.path.legs.front().points.front() - path.front();
     return std::hypot(apart.x, apart.y) <= core.half_breadth_px;
 }
@@ -139,8 +139,8 @@ void BenchControl::read_drawn_path(std::vector<ImagePoint> from_bark) {
         return;
     }
     const std::string name = scan->opened->name();
-    const auto core =
-        std::ranges::find_if(scan->cores, [&](const MeasuredCore& one) { return runs_on(one, name, from_bark); });
+    const auto core = std::ranges::find_if(
+        scan->cores, [&](const picture::MeasuredCore& one) { return runs_on(one, name, from_bark); });
     const bool same_start = core != scan->cores.end() && starts_alike(*core, from_bark);
     reread(static_cast<std::size_t>(core - scan->cores.begin()), [&](ReadingRequest& request) {
         request.scan_name = name;
@@ -213,7 +213,7 @@ void BenchControl::reread(std::size_t index, const std::function<void(ReadingReq
     ReadingRequest request;
     request.calibration = *scan->calibration;
     if (index < scan->cores.size()) {
-        const MeasuredCore& core = scan->cores[index];
+        const picture::MeasuredCore& core = scan->cores[index];
         request = request_of(core.reading, *scan->calibration);
         breadth_mm = 2.0 * core.half_breadth_px / scan->calibration->px_per_mm();
     }
@@ -222,12 +222,12 @@ void BenchControl::reread(std::size_t index, const std::function<void(ReadingReq
         tell(*fault);
         return;
     }
-    jobs_.start<Outcome<MeasuredCore>>(
+    jobs_.start<Outcome<picture::MeasuredCore>>(
         tr("Measuring the path"),
         [opened = scan->opened, request, breadth_mm](const Work& work) {
             return read_path(*opened, request, breadth_mm, work);
         },
-        [this, id = scan->id, revision = scan->revision, index](Outcome<MeasuredCore> core) {
+        [this, id = scan->id, revision = scan->revision, index](Outcome<picture::MeasuredCore> core) {
             if (!core) {
                 tell(core.error());
             } else if (!model_.put_core(id, revision, index, std::move(*core))) {

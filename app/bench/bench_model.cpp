@@ -22,7 +22,7 @@ BenchScan* BenchModel::at(int id) {
     return scan == scans_.end() ? nullptr : &*scan;
 }
 
-const MeasuredCore* BenchModel::core() const {
+const picture::MeasuredCore* BenchModel::core() const {
     const BenchScan* shown = scan();
     return shown != nullptr && core_ >= 0 && core_ < static_cast<int>(shown->cores.size()) ? &shown->cores[core_]
                                                                                            : nullptr;
@@ -66,7 +66,7 @@ void BenchModel::set_calibration(int id, const Calibration& calibration) {
     note(ShownScan | Cores | PresentCore);
 }
 
-bool BenchModel::put_cores(int id, std::uint64_t revision, std::vector<MeasuredCore> cores) {
+bool BenchModel::put_cores(int id, std::uint64_t revision, std::vector<picture::MeasuredCore> cores) {
     BenchScan* scan = at(id);
     if (scan == nullptr || scan->revision != revision) {
         return false;
@@ -81,7 +81,7 @@ bool BenchModel::put_cores(int id, std::uint64_t revision, std::vector<MeasuredC
     return true;
 }
 
-bool BenchModel::put_core(int id, std::uint64_t revision, std::size_t index, MeasuredCore core) {
+bool BenchModel::put_core(int id, std::uint64_t revision, std::size_t index, picture::MeasuredCore core) {
     BenchScan* scan = at(id);
     if (scan == nullptr || scan->revision != revision) {
         return false;
@@ -102,13 +102,13 @@ bool BenchModel::put_core(int id, std::uint64_t revision, std::size_t index, Mea
 
 Outcome<void> BenchModel::set_last_year(std::optional<Year> year) {
     BenchScan* scan = at(shown_);
-    const MeasuredCore* present = core();
+    const picture::MeasuredCore* present = core();
     if (scan == nullptr || present == nullptr || present->reading.last_year == year) {
         return {};
     }
     Reading dated = present->reading;
     dated.last_year = year;
-    auto again = measured(std::move(dated));
+    auto again = picture::measured(std::move(dated));
     if (!again) {
         return tl::unexpected(again.error());
     }

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "app/bench/measured_core.h"
 #include "app/bench/opened_scan.h"
+#include "app/picture/measured_core.h"
 
 #include <QFlags>
 #include <QObject>
@@ -17,7 +17,7 @@ struct BenchScan {
     int id = 0; ///< Stays the same while other scans come and go.
     std::shared_ptr<const OpenedScan> opened;
     std::optional<Calibration> calibration; ///< Nothing: the file's tag is not believed and nobody has said.
-    std::vector<MeasuredCore> cores;
+    std::vector<picture::MeasuredCore> cores;
     bool searched = false;      ///< The program has looked for cores.
     std::uint64_t revision = 0; ///< Goes up with every change of this scan.
 };
@@ -43,7 +43,7 @@ public:
     /// The scan that is shown; null on an empty bench.
     [[nodiscard]] const BenchScan* scan() const { return find(shown_); }
     /// The present core of the shown scan; null when there is none.
-    [[nodiscard]] const MeasuredCore* core() const;
+    [[nodiscard]] const picture::MeasuredCore* core() const;
     [[nodiscard]] int core_index() const { return core_; }
 
     /// Puts a scan on the bench and answers with its id.
@@ -54,9 +54,9 @@ public:
     void set_calibration(int id, const Calibration& calibration);
     /// A result of work that was begun at `revision`. False when the scan has changed since or is gone: then nothing is
     /// done.
-    bool put_cores(int id, std::uint64_t revision, std::vector<MeasuredCore> cores);
+    bool put_cores(int id, std::uint64_t revision, std::vector<picture::MeasuredCore> cores);
     /// A result for one core; `index` past the end adds one.
-    bool put_core(int id, std::uint64_t revision, std::size_t index, MeasuredCore core);
+    bool put_core(int id, std::uint64_t revision, std::size_t index, picture::MeasuredCore core);
     /// Sets the year of the outermost ring, or takes it away. The fault tells why it could not be measured again.
     Outcome<void> set_last_year(std::optional<Year> year);
 

@@ -42,14 +42,8 @@ ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, con
         if (work.stopped()) {
             break;
         }
-        ReadingRequest request;
-        request.scan_name = scan.name();
-        request.calibration = calibration;
-        request.path = core.path;
-        request.bark_end = core.bark_end;
-        request.breadth_mm = core.width_mm;
-        request.judged = core.wood;
-        auto read = read_path(scan, request, core.width_mm, part_of(work, from, from + each));
+        auto read = read_path(scan, request_for(core, scan.name(), calibration), core.width_mm,
+                              part_of(work, from, from + each));
         from += each;
         if (read) {
             result.cores.push_back(std::move(*read));
@@ -60,13 +54,13 @@ ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, con
     return result;
 }
 
-Outcome<MeasuredCore> read_path(const OpenedScan& scan, const ReadingRequest& request, double breadth_mm,
-                                const Work& work) {
+Outcome<picture::MeasuredCore> read_path(const OpenedScan& scan, const ReadingRequest& request, double breadth_mm,
+                                         const Work& work) {
     auto reading = scan.propose(request, work);
     if (!reading) {
         return tl::unexpected(reading.error());
     }
-    return measured(std::move(*reading), breadth_mm);
+    return picture::measured(std::move(*reading), breadth_mm);
 }
 
 ReadingRequest request_of(const Reading& reading, const Calibration& calibration) {

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "app/bench/measured_core.h"
 #include "app/bench/opened_scan.h"
+#include "app/picture/measured_core.h"
 
 #include <vector>
 
@@ -11,7 +11,7 @@ namespace pithward::bench {
 
 /// What was read from one scan, and what could not be.
 struct ReadCores {
-    std::vector<MeasuredCore> cores;
+    std::vector<picture::MeasuredCore> cores;
     std::vector<Fault> faults;
 };
 
@@ -19,8 +19,8 @@ struct ReadCores {
 [[nodiscard]] ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, const Work& work);
 
 /// Reads one path. `breadth_mm` as in `measured`.
-[[nodiscard]] Outcome<MeasuredCore> read_path(const OpenedScan& scan, const ReadingRequest& request, double breadth_mm,
-                                              const Work& work);
+[[nodiscard]] Outcome<picture::MeasuredCore> read_path(const OpenedScan& scan, const ReadingRequest& request,
+                                                       double breadth_mm, const Work& work);
 
 /// The kind of wood and the outer wood of a reading, as far as somebody has said them: what the program judged by
 /// itself stands with an open finding.

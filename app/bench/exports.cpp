@@ -38,7 +38,7 @@ Outcome<ExportBytes> series_bytes(const ExportInput& input, const Work&) {
 
 Outcome<ExportBytes> json_bytes(const ExportInput& input, const Work&) {
     std::vector<MeasuredReading> readings;
-    for (const MeasuredCore& core : input.cores) {
+    for (const picture::MeasuredCore& core : input.cores) {
         readings.push_back({core.reading, core.series});
     }
     std::ostringstream out;
@@ -52,7 +52,7 @@ Outcome<ExportBytes> picture_bytes(const ExportInput& input, const Work&) {
     return input.scan->pixels({0, 0, header.width, header.height}, reduction).and_then([&](const QImage& picture) {
         std::vector<Reading> readings;
         std::vector<RingSeries> series;
-        for (const MeasuredCore& core : input.cores) {
+        for (const picture::MeasuredCore& core : input.cores) {
             readings.push_back(core.reading);
             series.push_back(core.series);
         }

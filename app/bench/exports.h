@@ -1,8 +1,8 @@
 #pragma once
 
 #include "app/bench/action_table.h"
-#include "app/bench/measured_core.h"
 #include "app/bench/opened_scan.h"
+#include "app/picture/measured_core.h"
 
 #include <functional>
 #include <memory>
@@ -15,7 +15,7 @@ namespace pithward::bench {
 /// What is exported: all readings of one scan.
 struct ExportInput {
     std::shared_ptr<const OpenedScan> scan;
-    std::vector<MeasuredCore> cores;
+    std::vector<picture::MeasuredCore> cores;
 };
 
 /// A file's content, and what a person should know of it.

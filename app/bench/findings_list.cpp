@@ -1,8 +1,8 @@
 #include "app/bench/findings_list.h"
 
 #include "app/bench/finding_delegate.h"
-#include "app/bench/ring_places.h"
 #include "app/bench/wording.h"
+#include "app/picture/ring_places.h"
 
 #include <QSignalBlocker>
 
@@ -31,7 +31,7 @@ FindingsList::FindingsList(const BenchModel& model, QWidget* parent)
 void FindingsList::refill() {
     const QSignalBlocker quiet(this);
     clear();
-    const MeasuredCore* core = model_.core();
+    const picture::MeasuredCore* core = model_.core();
     if (core == nullptr) {
         return;
     }
@@ -41,8 +41,8 @@ void FindingsList::refill() {
         if (finding.state != Finding::State::Open) {
             continue;
         }
-        const auto ring = ring_at(*core, scan, finding.at, core->half_breadth_px);
-        const Ring* about = ring ? ring_of(core->series, *ring) : nullptr;
+        const auto ring = picture::ring_at(*core, scan, finding.at, core->half_breadth_px);
+        const Ring* about = ring ? picture::ring_of(core->series, *ring) : nullptr;
         QString title = QString("%1  %2").arg(++number).arg(name_of(finding.kind));
         if (about != nullptr) {
             title += " · " + name_of(*about);

@@ -26,7 +26,7 @@ void ImageLayer::show(const std::shared_ptr<const OpenedScan>& scan) {
     complete_ = false;
 }
 
-void ImageLayer::paint(QPainter& painter, const ViewTransform& view, double ratio) {
+void ImageLayer::paint(QPainter& painter, const picture::ViewTransform& view, double ratio) {
     if (grid_.scan().isEmpty()) {
         return;
     }

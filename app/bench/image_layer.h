@@ -3,7 +3,7 @@
 #include "app/bench/opened_scan.h"
 #include "app/bench/tile_cache.h"
 #include "app/bench/tile_loader.h"
-#include "app/bench/view_transform.h"
+#include "app/picture/view_transform.h"
 
 #include <QObject>
 #include <memory>
@@ -23,7 +23,7 @@ public:
     void show(const std::shared_ptr<const OpenedScan>& scan);
 
     /// Draws what is in the view and asks for what is still missing. `ratio`: device pixels for one view pixel.
-    void paint(QPainter& painter, const ViewTransform& view, double ratio);
+    void paint(QPainter& painter, const picture::ViewTransform& view, double ratio);
 
     /// True when every tile that the view wants is there.
     [[nodiscard]] bool complete() const { return complete_; }

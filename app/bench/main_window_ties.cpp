@@ -6,11 +6,11 @@
 #include "app/bench/main_window.h"
 #include "app/bench/message_bar.h"
 #include "app/bench/reading_panel.h"
-#include "app/bench/ring_places.h"
 #include "app/bench/scan_files.h"
 #include "app/bench/scan_view.h"
 #include "app/bench/series_plot.h"
 #include "app/bench/wording.h"
+#include "app/picture/ring_places.h"
 
 #include <QCoreApplication>
 #include <QFileDialog>
@@ -84,11 +84,11 @@ void MainWindow::tie_parts() {
     connect(plot_, &SeriesPlot::ring_pointed, view_, &ScanView::pick_ring);
     connect(plot_, &SeriesPlot::ring_pointed, this, &MainWindow::point_at_ring);
     connect(plot_, &SeriesPlot::ring_chosen, this, [this](int number) {
-        const MeasuredCore* core = control_.model().core();
+        const picture::MeasuredCore* core = control_.model().core();
         if (core == nullptr) {
             return;
         }
-        if (const auto place = place_of_ring(*core, control_.model().scan()->opened->name(), number)) {
+        if (const auto place = picture::place_of_ring(*core, control_.model().scan()->opened->name(), number)) {
             view_->go_to(*place);
             view_->pick_ring(number);
             point_at_ring(number);
@@ -110,13 +110,13 @@ void MainWindow::tie_parts() {
 }
 
 void MainWindow::point_at_ring(int number) {
-    const MeasuredCore* core = control_.model().core();
-    const Ring* ring = core != nullptr ? ring_of(core->series, number) : nullptr;
+    const picture::MeasuredCore* core = control_.model().core();
+    const Ring* ring = core != nullptr ? picture::ring_of(core->series, number) : nullptr;
     hint_->setText(ring != nullptr ? ring_in_full(*ring) : QString());
 }
 
 void MainWindow::go_to_end(bool bark) {
-    const MeasuredCore* core = control_.model().core();
+    const picture::MeasuredCore* core = control_.model().core();
     if (core != nullptr && !core->reading.path.legs.empty()) {
         const auto& legs = core->reading.path.legs;
         view_->go_to(bark ? legs.front().points.front() : legs.back().points.back());

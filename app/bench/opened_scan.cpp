@@ -1,6 +1,6 @@
 #include "app/bench/opened_scan.h"
 
-#include "app/report/scan_picture.h"
+#include "app/picture/scan_picture.h"
 
 #include <filesystem>
 
@@ -16,7 +16,7 @@ Outcome<OpenedScan> open_scan(const std::string& path) {
             path, file.header(),
             [file](QRect region, int reduction) {
                 return file.read({region.x(), region.y(), region.width(), region.height()}, reduction)
-                    .map(report::picture_of);
+                    .map(picture::picture_of);
             },
             [file](const Calibration& calibration, const Work& work) { return find_cores(file, calibration, work); },
             [file](const ReadingRequest& request, const Work& work) { return propose_reading(file, request, work); }};

@@ -88,7 +88,7 @@ void ReadingPanel::take_year() {
 
 void ReadingPanel::refresh() {
     const BenchScan* scan = model_.scan();
-    const MeasuredCore* core = model_.core();
+    const picture::MeasuredCore* core = model_.core();
     setEnabled(core != nullptr);
     scale_->setText(scan != nullptr && scan->calibration ? in_words(*scan->calibration) : QString());
     if (core == nullptr) {

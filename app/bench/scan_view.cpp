@@ -1,9 +1,9 @@
 #include "app/bench/scan_view.h"
 
 #include "app/bench/appearance.h"
-#include "app/bench/polyline.h"
-#include "app/bench/ring_places.h"
 #include "app/bench/wording.h"
+#include "app/picture/polyline.h"
+#include "app/picture/ring_places.h"
 
 #include <QApplication>
 #include <QPainter>
@@ -42,8 +42,8 @@ void ScanView::follow(BenchModel::Changes changes) {
         shown_scan_ = id;
         take_tool(nullptr);
         image_.show(scan != nullptr ? scan->opened : nullptr);
-        view_ =
-            view_.turned(-view_.turn_deg() + (scan != nullptr ? upright_turn(scan->opened->header.orientation) : 0.0));
+        view_ = view_.turned(-view_.turn_deg() +
+                             (scan != nullptr ? picture::upright_turn(scan->opened->header.orientation) : 0.0));
         show_all();
     }
     if (changes & (BenchModel::Cores | BenchModel::PresentCore)) {
@@ -59,11 +59,11 @@ QSize ScanView::scan_size() const {
 }
 
 double ScanView::least_scale() const {
-    return 0.5 * ViewTransform::fit(viewport()->size(), scan_size(), margin, view_.turn_deg()).scale();
+    return 0.5 * picture::ViewTransform::fit(viewport()->size(), scan_size(), margin, view_.turn_deg()).scale();
 }
 
-void ScanView::set_view(const ViewTransform& view) {
-    const ViewTransform kept = view.kept_on(scan_size());
+void ScanView::set_view(const picture::ViewTransform& view) {
+    const picture::ViewTransform kept = view.kept_on(scan_size());
     fitted_ = false;
     if (kept == view_) {
         return;
@@ -75,7 +75,7 @@ void ScanView::set_view(const ViewTransform& view) {
 }
 
 void ScanView::show_all() {
-    set_view(ViewTransform::fit(viewport()->size(), scan_size(), margin, view_.turn_deg()));
+    set_view(picture::ViewTransform::fit(viewport()->size(), scan_size(), margin, view_.turn_deg()));
     fitted_ = true;
 }
 
@@ -154,7 +154,7 @@ void ScanView::clicked(QPointF at) {
     }
     const BenchScan* scan = model_.scan();
     for (std::size_t i = 0; scan != nullptr && i < scan->cores.size(); ++i) {
-        const auto distance = distance_to_path(scan->cores[i].reading, scan->opened->name(), place);
+        const auto distance = picture::distance_to_path(scan->cores[i].reading, scan->opened->name(), place);
         if (distance && *distance <= scan->cores[i].half_breadth_px) {
             emit core_clicked(static_cast<int>(i));
             return;
@@ -163,10 +163,11 @@ void ScanView::clicked(QPointF at) {
 }
 
 void ScanView::pointed(QPointF at) {
-    const MeasuredCore* core = model_.core();
+    const picture::MeasuredCore* core = model_.core();
     int ring = 0;
     if (core != nullptr && !tool_ && viewport()->rect().contains(at.toPoint())) {
-        ring = ring_at(*core, model_.scan()->opened->name(), view_.to_image(at), core->half_breadth_px).value_or(0);
+        ring = picture::ring_at(*core, model_.scan()->opened->name(), view_.to_image(at), core->half_breadth_px)
+                   .value_or(0);
     }
     if (ring != pointed_ring_) {
         pointed_ring_ = ring;
@@ -210,13 +211,14 @@ void ScanView::draw_marks(QPainter& painter) {
         marks_.setDevicePixelRatio(ratio);
         marks_.fill(Qt::transparent);
         QPainter layer(&marks_);
-        MarksStyle style;
+        picture::MarksStyle style;
         style.font = font();
         findings_.clear();
         for (std::size_t i = 0; i < scan->cores.size(); ++i) {
             const bool present = static_cast<int>(i) == model_.core_index();
-            MarkSet marks = visible_marks(scan->cores[i], scan->opened->name(), view_, viewport()->rect());
-            paint_marks(layer, marks, style, present);
+            picture::MarkSet marks =
+                picture::visible_marks(scan->cores[i], scan->opened->name(), view_, viewport()->rect());
+            picture::paint_marks(layer, marks, style, present);
             if (present) {
                 findings_ = std::move(marks.findings);
             }
@@ -227,23 +229,23 @@ void ScanView::draw_marks(QPainter& painter) {
 }
 
 void ScanView::draw_preview(QPainter& painter) {
-    MarksStyle style;
+    picture::MarksStyle style;
     style.font = font();
-    const MeasuredCore* core = model_.core();
+    const picture::MeasuredCore* core = model_.core();
     if (core != nullptr && picked_ring_ != 0) {
-        const Ring* ring = ring_of(core->series, picked_ring_);
-        const auto mark = ring_mark(*core, model_.scan()->opened->name(), view_, picked_ring_);
+        const Ring* ring = picture::ring_of(core->series, picked_ring_);
+        const auto mark = picture::ring_mark(*core, model_.scan()->opened->name(), view_, picked_ring_);
         if (ring != nullptr && mark) {
-            paint_ring(painter, *mark, ring_in_short(*ring), style);
+            picture::paint_ring(painter, *mark, ring_in_short(*ring), style);
         }
     }
-    for (const FindingMark& mark : findings_) {
+    for (const picture::FindingMark& mark : findings_) {
         if (mark.number == picked_finding_) {
-            paint_finding(painter, mark, style);
+            picture::paint_finding(painter, mark, style);
         }
     }
     if (tool_) {
-        paint_drawn_path(painter, tool_->preview(), tool_->from_bark(), view_, style);
+        picture::paint_drawn_path(painter, tool_->preview(), tool_->from_bark(), view_, style);
     }
 }
 

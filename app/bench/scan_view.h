@@ -2,9 +2,9 @@
 
 #include "app/bench/bench_model.h"
 #include "app/bench/image_layer.h"
-#include "app/bench/marks_layer.h"
 #include "app/bench/tool.h"
-#include "app/bench/view_transform.h"
+#include "app/picture/marks_layer.h"
+#include "app/picture/view_transform.h"
 
 #include <QAbstractScrollArea>
 #include <QPixmap>
@@ -21,7 +21,7 @@ public:
     explicit ScanView(const BenchModel& model, QWidget* parent = nullptr);
     ~ScanView() override;
 
-    [[nodiscard]] const ViewTransform& view() const { return view_; }
+    [[nodiscard]] const picture::ViewTransform& view() const { return view_; }
     [[nodiscard]] const ImageLayer& image() const { return image_; }
     [[nodiscard]] bool has_tool() const { return tool_ != nullptr; }
     [[nodiscard]] bool marks_hidden() const { return hidden_; }
@@ -75,7 +75,7 @@ private:
     };
 
     void follow(BenchModel::Changes changes);
-    void set_view(const ViewTransform& view);
+    void set_view(const picture::ViewTransform& view);
     void sync_scroll_bars();
     void refresh_marks();
     void draw_marks(QPainter& painter);
@@ -89,9 +89,9 @@ private:
 
     const BenchModel& model_;
     ImageLayer image_;
-    ViewTransform view_;
-    QPixmap marks_;                     ///< The committed marks as they lie over the whole viewport.
-    std::vector<FindingMark> findings_; ///< Those of the present core among the marks.
+    picture::ViewTransform view_;
+    QPixmap marks_;                              ///< The committed marks as they lie over the whole viewport.
+    std::vector<picture::FindingMark> findings_; ///< Those of the present core among the marks.
     bool marks_fresh_ = false;
     bool hidden_ = false;
     bool fitted_ = true; ///< The view shows everything and goes on doing so when the window is resized.

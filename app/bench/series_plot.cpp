@@ -1,7 +1,7 @@
 #include "app/bench/series_plot.h"
 
-#include "app/bench/ring_places.h"
 #include "app/bench/wording.h"
+#include "app/picture/ring_places.h"
 
 #include <qcustomplot.h>
 
@@ -61,7 +61,7 @@ double SeriesPlot::key_of(const Ring& ring) const {
 }
 
 void SeriesPlot::refill() {
-    const MeasuredCore* core = model_.core();
+    const picture::MeasuredCore* core = model_.core();
     QVector<double> keys;
     QVector<double> values;
     QVector<double> absent;
@@ -97,8 +97,8 @@ void SeriesPlot::refill() {
 }
 
 void SeriesPlot::pick_ring(int number) {
-    const MeasuredCore* core = model_.core();
-    const Ring* ring = core != nullptr ? ring_of(core->series, number) : nullptr;
+    const picture::MeasuredCore* core = model_.core();
+    const Ring* ring = core != nullptr ? picture::ring_of(core->series, number) : nullptr;
     picked_ = ring != nullptr ? number : 0;
     cursor_->setVisible(ring != nullptr);
     readout_->setVisible(ring != nullptr);
@@ -116,7 +116,7 @@ void SeriesPlot::pick_ring(int number) {
 }
 
 int SeriesPlot::ring_at(QPointF at) const {
-    const MeasuredCore* core = model_.core();
+    const picture::MeasuredCore* core = model_.core();
     if (core == nullptr || !plot_->axisRect()->rect().contains(at.toPoint())) {
         return 0;
     }
@@ -157,7 +157,7 @@ void SeriesPlot::keyPressEvent(QKeyEvent* event) {
 }
 
 void SeriesPlot::step_ring(int by) {
-    const MeasuredCore* core = model_.core();
+    const picture::MeasuredCore* core = model_.core();
     if (core == nullptr || core->series.rings.empty()) {
         return;
     }

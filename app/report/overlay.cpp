@@ -1,6 +1,6 @@
 #include "app/report/overlay.h"
 
-#include "app/bench/marks_layer.h"
+#include "app/picture/marks_layer.h"
 
 #include <QBuffer>
 #include <QPainter>
@@ -13,24 +13,24 @@ QImage render_overlay(const ScanImage& scan, std::span<const Reading> readings, 
     const QSize full = scan.full_size;
     const int longer = std::max({1, full.width(), full.height()});
     const double scale = std::min(1.0, static_cast<double>(greatest_side) / longer);
-    QImage picture(std::max(1, qRound(full.width() * scale)), std::max(1, qRound(full.height() * scale)),
-                   QImage::Format_RGB32);
-    if (picture.isNull()) {
-        return picture;
+    QImage image(std::max(1, qRound(full.width() * scale)), std::max(1, qRound(full.height() * scale)),
+                 QImage::Format_RGB32);
+    if (image.isNull()) {
+        return image;
     }
-    QPainter painter(&picture);
+    QPainter painter(&image);
     painter.setRenderHint(QPainter::SmoothPixmapTransform);
-    painter.drawImage(picture.rect(), scan.picture);
+    painter.drawImage(image.rect(), scan.picture);
 
-    const bench::ViewTransform view(picture.size(), {0.5 * (full.width() - 1), 0.5 * (full.height() - 1)}, scale);
-    bench::MarksStyle style;
-    style.weight = std::clamp(std::min(picture.width(), picture.height()) / 500.0, 1.0, 4.0);
+    const picture::ViewTransform view(image.size(), {0.5 * (full.width() - 1), 0.5 * (full.height() - 1)}, scale);
+    picture::MarksStyle style;
+    style.weight = std::clamp(std::min(image.width(), image.height()) / 500.0, 1.0, 4.0);
     style.font.setPixelSize(qRound(14.0 * style.weight));
     for (std::size_t i = 0; i < readings.size() && i < series.size(); ++i) {
-        const bench::MeasuredCore core = bench::put_together(readings[i], series[i]);
-        bench::paint_marks(painter, bench::visible_marks(core, scan.name, view, QRectF(picture.rect())), style, true);
+        const picture::MeasuredCore core = picture::put_together(readings[i], series[i]);
+        picture::paint_marks(painter, picture::visible_marks(core, scan.name, view, QRectF(image.rect())), style, true);
     }
-    return picture;
+    return image;
 }
 
 Outcome<std::string> png_bytes(const QImage& picture) {

@@ -1,8 +1,8 @@
 #include "app/report/overlay_file.h"
 
+#include "app/picture/scan_picture.h"
 #include "app/report/offscreen_gui.h"
 #include "app/report/overlay.h"
-#include "app/report/scan_picture.h"
 #include "libcore/formats/whole_file.h"
 
 namespace pithward::report {
@@ -12,9 +12,9 @@ Outcome<void> write_overlay(const std::filesystem::path& file, bool force, const
                             std::span<const RingSeries> series, const Work& work) {
     const OffscreenGui gui;
     const QSize size(scan.header().width, scan.header().height);
-    return scan_picture(scan, overlay_side, work)
-        .and_then([&](const QImage& picture) {
-            return png_bytes(render_overlay({picture, size, scan_name}, readings, series, overlay_side));
+    return picture::scan_picture(scan, overlay_side, work)
+        .and_then([&](const QImage& image) {
+            return png_bytes(render_overlay({image, size, scan_name}, readings, series, overlay_side));
         })
         .map_error([&](Fault fault) {
             fault.where = fault.where.empty() ? file.string() : fault.where;

@@ -63,6 +63,9 @@ struct UndatedResult {
     std::vector<RankedMatch> places; ///< By height of t, `shift` to be added to its years.
     std::vector<SignAgreement> signs;
     std::vector<std::string> remarks;
+
+    [[nodiscard]] int first_year_at(const RankedMatch& place) const { return first_year + place.match.shift; }
+    [[nodiscard]] int last_year_at(const RankedMatch& place) const { return first_year_at(place) + rings - 1; }
 };
 
 struct SiteResult {

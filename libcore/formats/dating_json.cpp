@@ -119,8 +119,8 @@ ordered_json json_of(const dating::UndatedResult& series) {
     ordered_json& places = value["positions"] = ordered_json::array();
     for (std::size_t i = 0; i < series.places.size(); ++i) {
         ordered_json place;
-        place["first_year"] = series.first_year + series.places[i].match.shift;
-        place["last_year"] = series.first_year + series.places[i].match.shift + series.rings - 1;
+        place["first_year"] = series.first_year_at(series.places[i]);
+        place["last_year"] = series.last_year_at(series.places[i]);
         place.update(json_of(series.places[i]));
         place["sign_agreement"] = number_or_null(series.signs[i].share);
         places.push_back(std::move(place));

@@ -67,4 +67,15 @@ Outcome<std::vector<FoundCore>> find_cores(const ScanFile& scan, const Calibrati
     return cores;
 }
 
+ReadingRequest request_for(const FoundCore& core, const std::string& scan_name, const Calibration& calibration) {
+    ReadingRequest request;
+    request.scan_name = scan_name;
+    request.calibration = calibration;
+    request.path = core.path;
+    request.bark_end = core.bark_end;
+    request.breadth_mm = core.width_mm;
+    request.judged = core.wood;
+    return request;
+}
+
 } // namespace pithward

@@ -4,10 +4,12 @@
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/reading.h"
 #include "libcore/specimen/work.h"
+#include "libimaging/boundary/propose_reading.h"
 #include "libimaging/boundary/wood/judge_wood.h"
 #include "libimaging/scan/scan_file.h"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace pithward {
@@ -25,5 +27,9 @@ struct FoundCore {
 /// from left to right. An empty answer means that no core was seen.
 [[nodiscard]] Outcome<std::vector<FoundCore>> find_cores(const ScanFile& scan, const Calibration& calibration,
                                                          const Work& work = {});
+
+/// What is asked for to read a core that was found, with all that is known of it from finding it.
+[[nodiscard]] ReadingRequest request_for(const FoundCore& core, const std::string& scan_name,
+                                         const Calibration& calibration);
 
 } // namespace pithward

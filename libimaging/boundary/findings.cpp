@@ -1,5 +1,7 @@
 #include "libimaging/boundary/findings.h"
 
+#include "libimaging/robust/median.h"
+
 #include <algorithm>
 #include <cmath>
 #include <string>
@@ -30,9 +32,7 @@ double median_near(const std::vector<double>& width_mm, std::size_t at) {
     const std::size_t to = std::min(width_mm.size(), at + 5);
     std::vector<double> near(width_mm.begin() + static_cast<std::ptrdiff_t>(from),
                              width_mm.begin() + static_cast<std::ptrdiff_t>(to));
-    const auto middle = near.begin() + static_cast<std::ptrdiff_t>(near.size() / 2);
-    std::nth_element(near.begin(), middle, near.end());
-    return *middle;
+    return median_in_place(near);
 }
 
 void doubtful_boundaries(Reading& reading) {

@@ -2,6 +2,7 @@
 
 #include "libimaging/boundary/filters.h"
 #include "libimaging/boundary/flow.h"
+#include "libimaging/robust/median.h"
 
 #include <opencv2/core/utility.hpp>
 
@@ -74,7 +75,7 @@ public:
         for (const float value : values_) {
             deviations_.push_back(std::abs(value - middle));
         }
-        const float limit = 3.0F * 1.4826F * median_of(deviations_) + 1e-4F;
+        const float limit = 3.0F * static_cast<float>(deviation_of_median) * median_of(deviations_) + 1e-4F;
         float sum = 0.0F;
         float mass = 0.0F;
         for (std::size_t k = 0; k < values_.size(); ++k) {
@@ -89,9 +90,7 @@ public:
 private:
     [[nodiscard]] float median_of(const std::vector<float>& of) {
         sorted_ = of;
-        const auto middle = sorted_.begin() + static_cast<std::ptrdiff_t>(sorted_.size() / 2);
-        std::nth_element(sorted_.begin(), middle, sorted_.end());
-        return *middle;
+        return median_in_place(sorted_);
     }
 
     std::vector<float> values_;

@@ -1,6 +1,7 @@
 #include "libimaging/boundary/relief.h"
 
 #include "libimaging/boundary/filters.h"
+#include "libimaging/robust/median.h"
 
 #include <opencv2/core/utility.hpp>
 #include <opencv2/imgproc.hpp>
@@ -97,8 +98,7 @@ cv::Mat1f wood_brightness(const cv::Mat1f& brightness, const Lanes& lanes, int s
         for (int r = 0; r < middle.rows; ++r) {
             column[static_cast<std::size_t>(r)] = middle(r, c);
         }
-        std::nth_element(column.begin(), column.begin() + middle.rows / 2, column.end());
-        medians[static_cast<std::size_t>(c)] = column[static_cast<std::size_t>(middle.rows / 2)];
+        medians[static_cast<std::size_t>(c)] = median_in_place(column);
     }
     // A running median at a step of its own: gaps shorter than half the window leave no trace.
     const int half_window = std::max(1, static_cast<int>(3.0 / (lanes.px_mm * step)));
@@ -109,8 +109,7 @@ cv::Mat1f wood_brightness(const cv::Mat1f& brightness, const Lanes& lanes, int s
         const int from = std::max(0, k * hop - half_window);
         const int to = std::min(middle.cols, k * hop + half_window + 1);
         window.assign(medians.begin() + from, medians.begin() + to);
-        std::nth_element(window.begin(), window.begin() + (to - from) / 2, window.end());
-        coarse(0, k) = window[static_cast<std::size_t>((to - from) / 2)];
+        coarse(0, k) = median_in_place(window);
     }
     return lengthen(coarse, hop * step, brightness.cols);
 }

@@ -1,6 +1,7 @@
 #include "libimaging/boundary/signs.h"
 
 #include "libimaging/boundary/filters.h"
+#include "libimaging/robust/median.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,12 +16,7 @@ double strength(const Mark& mark) {
 }
 
 double median_of(std::vector<double> values) {
-    if (values.empty()) {
-        return 0.0;
-    }
-    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), middle, values.end());
-    return *middle;
+    return values.empty() ? 0.0 : median_in_place(values);
 }
 
 double mean_between(const std::vector<float>& profile, double from, double to) {

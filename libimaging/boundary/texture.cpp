@@ -2,6 +2,7 @@
 
 #include "libimaging/boundary/filters.h"
 #include "libimaging/boundary/flow.h"
+#include "libimaging/robust/median.h"
 
 #include <algorithm>
 #include <array>
@@ -14,12 +15,6 @@ namespace {
 constexpr double half_breadth_mm = 1.1;
 constexpr double noise_mm = 0.03;
 constexpr double least_spread = 0.004;
-
-double median(std::vector<double>& values) {
-    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), middle, values.end());
-    return *middle;
-}
 
 } // namespace
 
@@ -53,13 +48,13 @@ std::vector<ColumnLook> looks_of(const Lanes& lanes, const FlatStrip& strip, int
             blue[k] = static_cast<double>(logs[2](r, c) - logs[1](r, c));
             look.solid += static_cast<double>(strip.weight(middle.start + r, c)) / flow.rows;
         }
-        look.tone = median(tone);
-        look.red = median(red);
-        look.blue = median(blue);
+        look.tone = median_in_place(tone);
+        look.red = median_in_place(red);
+        look.blue = median_in_place(blue);
         for (double& t : tone) {
             t = std::abs(t - look.tone);
         }
-        look.rough = std::log(1.4826 * median(tone) + least_spread);
+        look.rough = std::log(deviation_of_median * median_in_place(tone) + least_spread);
     }
     return looks;
 }

@@ -1,6 +1,7 @@
 #include "libimaging/boundary/trace.h"
 
 #include "libimaging/boundary/filters.h"
+#include "libimaging/robust/median.h"
 
 #include <Eigen/Dense>
 #include <opencv2/core/utility.hpp>
@@ -176,9 +177,7 @@ Curve fit_curve(const std::vector<Shift>& shifts) {
         normal = a.transpose() * w.asDiagonal() * a + 1e-6 * Eigen::MatrixXd::Identity(terms, terms);
         x = normal.ldlt().solve(a.transpose() * w.asDiagonal() * b);
         const Eigen::VectorXd residual = (b - a * x).cwiseAbs();
-        std::vector<double> sorted(residual.begin(), residual.end());
-        std::nth_element(sorted.begin(), sorted.begin() + n / 2, sorted.end());
-        scale = std::max(1.4826 * sorted[static_cast<std::size_t>(n / 2)], 0.05);
+        scale = std::max(deviation_of_median * median(std::vector<double>(residual.begin(), residual.end())), 0.05);
         for (Eigen::Index i = 0; i < n; ++i) { // Tukey's biweight
             const double t = residual(i) / (4.685 * scale);
             robust(i) = t < 1.0 ? (1.0 - t * t) * (1.0 - t * t) : 0.0;

@@ -1,7 +1,7 @@
 #include "libimaging/calibrate/mark_fit.h"
 
-#include "libimaging/calibrate/median.h"
 #include "libimaging/calibrate/ruler_band.h"
+#include "libimaging/robust/median.h"
 
 #include <Eigen/Dense>
 

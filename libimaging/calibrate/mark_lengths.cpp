@@ -1,6 +1,6 @@
 #include "libimaging/calibrate/mark_lengths.h"
 
-#include "libimaging/calibrate/median.h"
+#include "libimaging/robust/median.h"
 
 #include <algorithm>
 #include <cmath>

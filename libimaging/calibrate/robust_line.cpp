@@ -1,6 +1,6 @@
 #include "libimaging/calibrate/robust_line.h"
 
-#include "libimaging/calibrate/median.h"
+#include "libimaging/robust/median.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,5 +1,6 @@
 #include "libimaging/strip/core_finder.h"
 
+#include "libimaging/robust/median.h"
 #include "libimaging/strip/core_texture.h"
 
 #include <opencv2/imgproc.hpp>
@@ -23,12 +24,6 @@ constexpr double join_mm = 6.0;      ///< Gaps in the texture up to this are bri
 constexpr double bare_mm = 5.0;      ///< Wood may show no change along it for so long ...
 constexpr double lively_share = 0.3; ///< ... a change being more than this share of the usual energy.
 constexpr double knot_mm = 8.0;      ///< Distance of the points of a proposed path.
-
-double median(std::vector<double> values) {
-    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), middle, values.end());
-    return *middle;
-}
 
 cv::Mat1b clean(const cv::Mat1b& texture, double px_per_mm) {
     const auto odd = [](double size) { return 2 * static_cast<int>(0.5 * size) + 1; };

@@ -35,7 +35,7 @@ TEST_F(BenchControlTest, AScanIsOpenedItsCoreFoundAndMeasured) {
 
 TEST_F(BenchControlTest, AWrongFileIsToldAndTheBenchStaysAsItIs) {
     read({"a.png"});
-    const MeasuredCore before = *model().core();
+    const picture::MeasuredCore before = *model().core();
     read({"wrong.png"});
     ASSERT_EQ(told.count(), 1);
     EXPECT_EQ(told[0][0].toString(), "wrong.png: this is not an image; give a TIFF, PNG or JPEG file");

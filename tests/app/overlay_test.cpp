@@ -1,4 +1,4 @@
-#include "app/bench/measured_core.h"
+#include "app/picture/measured_core.h"
 #include "app/report/overlay.h"
 #include "tests/app/fake_scan.h"
 
@@ -13,8 +13,8 @@ QImage plain(int width, int height) {
     return image;
 }
 
-bench::MeasuredCore a_core() {
-    return *bench::measured(bench::fake_reading(bench::fake_request("a.png")));
+picture::MeasuredCore a_core() {
+    return *picture::measured(bench::fake_reading(bench::fake_request("a.png")));
 }
 
 TEST(Overlay, IsAsLargeAsAskedAndNeverEnlarged) {

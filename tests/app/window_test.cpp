@@ -125,7 +125,7 @@ TEST_F(WindowTest, APathIsDrawnByClicksAndMeasuredByEnter) {
 
 TEST_F(WindowTest, EscapeInTheMiddleOfAPathLeavesEverythingAsItWas) {
     open({"a.png"});
-    const MeasuredCore before = *model().core();
+    const picture::MeasuredCore before = *model().core();
     trigger(ActionId::DrawPath);
     click({200, 100});
     click({1000, 102});

@@ -56,16 +56,21 @@ const std::vector<Row>& table() {
         // measure: a reading's JSON tells where on the path each boundary lies. dating: its results are written.
         {"libcore/formats", {"libcore/specimen", "libcore/measure", "libcore/dating"}, {Json, Csv, Log, System}},
         {"libcore/record", {"libcore/specimen", "libcore/edit", "libcore/review"}, {Qt, Log}},
+        // Statistics that outliers don't move.
+        {"libimaging/robust", {}, {}},
         {"libimaging/scan", {"libcore/specimen"}, {OpenCv, Vips, Log}},
-        {"libimaging/calibrate", {"libcore/specimen", "libimaging/scan"}, {OpenCv, Eigen, Log}},
-        {"libimaging/strip", {"libcore/specimen", "libimaging/scan"}, {OpenCv, Eigen, Log}},
-        {"libimaging/boundary", {"libcore/specimen", "libimaging/scan", "libimaging/strip"}, {OpenCv, Eigen, Log}},
+        {"libimaging/calibrate", {"libcore/specimen", "libimaging/robust", "libimaging/scan"}, {OpenCv, Eigen, Log}},
+        {"libimaging/strip", {"libcore/specimen", "libimaging/robust", "libimaging/scan"}, {OpenCv, Eigen, Log}},
+        {"libimaging/boundary",
+         {"libcore/specimen", "libimaging/robust", "libimaging/scan", "libimaging/strip"},
+         {OpenCv, Eigen, Log}},
         {"app", {"libcore", "libimaging", "app"}, {CommandLine, Log}},
         // The commands need no display; what they draw, report/ draws for them.
         {"app/batch", {"libcore", "libimaging", "app/report"}, {CommandLine, Log}},
-        {"app/bench", {"libcore", "libimaging", "app/report"}, {Qt, Plot}},
-        // Pictures show the same marks as the window.
-        {"app/report", {"libcore", "libimaging", "app/bench"}, {Qt}},
+        {"app/bench", {"libcore", "libimaging", "app/picture", "app/report"}, {Qt, Plot}},
+        // How a core is drawn, in the window and in a file alike.
+        {"app/picture", {"libcore", "libimaging"}, {Qt}},
+        {"app/report", {"libcore", "libimaging", "app/picture"}, {Qt}},
         // The maker knows nothing of what is to read its scans.
         {"demo-scans/maker", {"libcore"}, {CommandLine, Json, Vips}},
     };

@@ -12,8 +12,18 @@ struct Slip {
     double probability = 0.0; ///< That there is a slip of this kind here.
 
     /// The year of the ring to put in, or of the ring that was counted twice.
-    [[nodiscard]] int ring_year() const { return kind == Kind::RingMissing ? year - 1 : year; }
+    [[nodiscard]] int ring_year() const { return ring_of(year); }
+
+    /// Its 90 % range.
+    [[nodiscard]] int ring_from() const { return ring_of(from); }
+    [[nodiscard]] int ring_to() const { return ring_of(to); }
+
     friend bool operator==(const Slip&, const Slip&) = default;
+
+private:
+    [[nodiscard]] int ring_of(int year_outside) const {
+        return kind == Kind::RingMissing ? year_outside - 1 : year_outside;
+    }
 };
 
 } // namespace pithward::dating

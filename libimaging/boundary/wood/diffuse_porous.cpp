@@ -3,6 +3,7 @@
 #include "libimaging/boundary/trace.h"
 #include "libimaging/boundary/wood/fall_marks.h"
 #include "libimaging/boundary/wood/wood_model.h"
+#include "libimaging/robust/median.h"
 
 #include <algorithm>
 #include <cmath>
@@ -76,9 +77,7 @@ Signal diffuse_porous_signal(const Relief& relief, const Lanes& lanes) {
     const int half = std::min(lanes.centre(), static_cast<int>(1.5 / lanes.lane_mm));
     const cv::Mat1f middle = cv::abs(ground.rowRange(lanes.centre() - half, lanes.centre() + half + 1));
     std::vector<float> sample(middle.begin(), middle.end());
-    const auto m = sample.begin() + static_cast<std::ptrdiff_t>(sample.size() / 2);
-    std::nth_element(sample.begin(), m, sample.end());
-    ground /= std::max(1.4826 * static_cast<double>(*m), 1e-5);
+    ground /= std::max(deviation_of_median * static_cast<double>(median_in_place(sample)), 1e-5);
     ground = cv::max(cv::min(ground, 4.0), -4.0);
     ground *= line_sign(ground, relief.solid, lanes);
     return {.traced = ground,

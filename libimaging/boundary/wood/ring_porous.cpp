@@ -3,6 +3,7 @@
 #include "libimaging/boundary/trace.h"
 #include "libimaging/boundary/wood/fall_marks.h"
 #include "libimaging/boundary/wood/wood_model.h"
+#include "libimaging/robust/median.h"
 
 #include <algorithm>
 #include <cmath>
@@ -77,9 +78,7 @@ Tissue tissue_of(const cv::Mat1f& tone, const Lanes& lanes) {
                 sample.push_back(away(lane, c));
             }
         }
-        const auto middle = sample.begin() + static_cast<std::ptrdiff_t>(sample.size() / 2);
-        std::nth_element(sample.begin(), middle, sample.end());
-        tissue.deviation = std::max(1.4826 * static_cast<double>(*middle), 1e-4);
+        tissue.deviation = std::max(deviation_of_median * static_cast<double>(median_in_place(sample)), 1e-4);
         cv::Mat(away < vessel_from * tissue.deviation).convertTo(tissue.share, CV_32F, 1.0 / 255.0);
         tissue.tone = masked_smooth(tone, tissue.share, 0.5 / lanes.lane_mm, 0.35 / lanes.px_mm);
     }

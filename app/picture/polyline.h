@@ -4,7 +4,7 @@
 #include <QPolygonF>
 #include <utility>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 /// Geometry of open polylines, for drawing and for pointing.
 
@@ -27,4 +27,4 @@ struct Foot {
 /// The unit normal of a direction that points up on the screen (left for an upright direction).
 [[nodiscard]] QPointF upward_normal(QPointF direction);
 
-} // namespace pithward::bench
+} // namespace pithward::picture

@@ -1,11 +1,11 @@
-#include "app/bench/ring_places.h"
+#include "app/picture/ring_places.h"
 
-#include "app/bench/polyline.h"
+#include "app/picture/polyline.h"
 #include "libcore/measure/measure.h"
 
 #include <algorithm>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 namespace {
 
@@ -84,4 +84,4 @@ const Ring* ring_of(const RingSeries& series, int number) {
     return ring == series.rings.end() ? nullptr : &*ring;
 }
 
-} // namespace pithward::bench
+} // namespace pithward::picture

@@ -1,10 +1,10 @@
-#include "app/bench/polyline.h"
+#include "app/picture/polyline.h"
 
 #include <algorithm>
 #include <cmath>
 #include <limits>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 namespace {
 
@@ -78,4 +78,4 @@ QPointF upward_normal(QPointF direction) {
     return up ? normal : -normal;
 }
 
-} // namespace pithward::bench
+} // namespace pithward::picture

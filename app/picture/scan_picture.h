@@ -6,7 +6,7 @@
 
 #include <QImage>
 
-namespace pithward::report {
+namespace pithward::picture {
 
 /// RGB pixels of 8 or 16 bits as a picture for the screen (Format_RGB32); 16 bits lose their lower half.
 [[nodiscard]] QImage picture_of(const cv::Mat& rgb);
@@ -17,4 +17,4 @@ namespace pithward::report {
 /// The least whole reduction that brings a scan under a size.
 [[nodiscard]] int reduction_for(const Scan& scan, int greatest_side);
 
-} // namespace pithward::report
+} // namespace pithward::picture

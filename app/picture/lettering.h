@@ -5,7 +5,7 @@
 #include <QString>
 #include <optional>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 /// What is lettered at a boundary: the year of the ring that ends there, or its number from the bark when undated.
 struct LetteredYear {
@@ -28,4 +28,4 @@ private:
     int step_ = 10;
 };
 
-} // namespace pithward::bench
+} // namespace pithward::picture

@@ -1,13 +1,13 @@
 #pragma once
 
-#include "app/bench/marks.h"
+#include "app/picture/marks.h"
 
 #include <QColor>
 #include <QFont>
 
 class QPainter;
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 /// How marks look. Every mark has a light casing under a dark line, so that it stands out on pale and dark wood alike;
 /// what it means is told by its form, never by its colour alone.
@@ -47,4 +47,4 @@ void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, 
 void paint_word(QPainter& painter, QPointF at, QPointF away, const QString& word, const QColor& ink,
                 const MarksStyle& style, bool bold = false);
 
-} // namespace pithward::bench
+} // namespace pithward::picture

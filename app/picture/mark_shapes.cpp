@@ -1,11 +1,11 @@
-#include "app/bench/mark_shapes.h"
+#include "app/picture/mark_shapes.h"
 
-#include "app/bench/polyline.h"
+#include "app/picture/polyline.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 namespace {
 
@@ -136,4 +136,4 @@ BreakMark break_mark(const Break& stretch, const LegView& leg, const ViewTransfo
     return mark;
 }
 
-} // namespace pithward::bench
+} // namespace pithward::picture

@@ -1,8 +1,8 @@
-#include "app/bench/lettering.h"
+#include "app/picture/lettering.h"
 
 #include <algorithm>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 YearLettering::YearLettering(const RingSeries& series, double path_length) {
     const double rings = std::max<double>(1.0, static_cast<double>(series.rings.size()));
@@ -22,4 +22,4 @@ std::optional<LetteredYear> YearLettering::at(const PlacedBoundary& boundary) co
     return LetteredYear{QString::number(value), value % 10 == 0};
 }
 
-} // namespace pithward::bench
+} // namespace pithward::picture

@@ -1,14 +1,14 @@
-#include "app/bench/marks.h"
+#include "app/picture/marks.h"
 
-#include "app/bench/lettering.h"
-#include "app/bench/mark_shapes.h"
-#include "app/bench/polyline.h"
+#include "app/picture/lettering.h"
+#include "app/picture/mark_shapes.h"
+#include "app/picture/polyline.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numeric>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 namespace {
 
@@ -219,4 +219,4 @@ std::optional<RingMark> ring_mark(const MeasuredCore& core, const std::string& s
     return mark;
 }
 
-} // namespace pithward::bench
+} // namespace pithward::picture

@@ -1,4 +1,4 @@
-#include "app/bench/measured_core.h"
+#include "app/picture/measured_core.h"
 
 #include "libcore/measure/measure.h"
 
@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 double half_breadth_px(const Reading& reading) {
     std::vector<double> reaches;
@@ -48,4 +48,4 @@ Outcome<MeasuredCore> measured(Reading reading, double breadth_mm) {
     return put_together(std::move(reading), std::move(*series), breadth_mm);
 }
 
-} // namespace pithward::bench
+} // namespace pithward::picture

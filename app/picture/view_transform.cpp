@@ -1,9 +1,9 @@
-#include "app/bench/view_transform.h"
+#include "app/picture/view_transform.h"
 
 #include <algorithm>
 #include <cmath>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 namespace {
 
@@ -112,4 +112,4 @@ double upright_turn(int orientation) {
     }
 }
 
-} // namespace pithward::bench
+} // namespace pithward::picture

@@ -1,8 +1,8 @@
 #pragma once
 
-#include "app/bench/marks.h"
+#include "app/picture/marks.h"
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 /// How single marks are shaped. All pure, in view coordinates.
 
@@ -29,4 +29,4 @@ inline constexpr double word_offset = 16.0; ///< From the wood to the middle of 
                                        const ViewTransform& view);
 [[nodiscard]] BreakMark break_mark(const Break& stretch, const LegView& leg, const ViewTransform& view);
 
-} // namespace pithward::bench
+} // namespace pithward::picture

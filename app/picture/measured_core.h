@@ -4,7 +4,7 @@
 #include "libcore/specimen/reading.h"
 #include "libcore/specimen/ring_series.h"
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 /// A reading with what it means, as the bench holds and shows it.
 struct MeasuredCore {
@@ -24,4 +24,4 @@ struct MeasuredCore {
 /// How far the wood reaches on either side of the path, in pixels, as the traced curves show it; 0 without curves.
 [[nodiscard]] double half_breadth_px(const Reading& reading);
 
-} // namespace pithward::bench
+} // namespace pithward::picture

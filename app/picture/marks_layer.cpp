@@ -1,6 +1,6 @@
-#include "app/bench/marks_layer.h"
+#include "app/picture/marks_layer.h"
 
-#include "app/bench/mark_shapes.h"
+#include "app/picture/mark_shapes.h"
 
 #include <QCoreApplication>
 #include <QFontMetricsF>
@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 namespace {
 
@@ -219,4 +219,4 @@ void paint_word(QPainter& painter, QPointF at, QPointF away, const QString& word
     painter.fillPath(letters, ink);
 }
 
-} // namespace pithward::bench
+} // namespace pithward::picture

@@ -7,7 +7,7 @@
 #include <QSize>
 #include <QTransform>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 /// How a scan lies under the window: an image point, a scale and a turn. A pure value; every change gives a new one.
 ///
@@ -58,4 +58,4 @@ private:
 /// How far a scan has to be turned to stand upright, by its EXIF orientation (1 to 8; mirrored ones are not mirrored).
 [[nodiscard]] double upright_turn(int orientation);
 
-} // namespace pithward::bench
+} // namespace pithward::picture

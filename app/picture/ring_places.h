@@ -1,11 +1,11 @@
 #pragma once
 
-#include "app/bench/measured_core.h"
+#include "app/picture/measured_core.h"
 
 #include <optional>
 #include <string>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 /// Between rings and places on the scan: what ties the scan and the plot together.
 
@@ -22,4 +22,4 @@ namespace pithward::bench {
 /// The distance from an image point to the path on this scan, in pixels; nothing when the path is elsewhere.
 [[nodiscard]] std::optional<double> distance_to_path(const Reading& reading, const std::string& scan, ImagePoint at);
 
-} // namespace pithward::bench
+} // namespace pithward::picture

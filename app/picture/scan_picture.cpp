@@ -1,9 +1,9 @@
-#include "app/report/scan_picture.h"
+#include "app/picture/scan_picture.h"
 
 #include <algorithm>
 #include <cstdint>
 
-namespace pithward::report {
+namespace pithward::picture {
 
 namespace {
 
@@ -44,4 +44,4 @@ Outcome<QImage> scan_picture(const ScanFile& scan, int greatest_side, const Work
     return scan.overview(reduction_for(scan.header(), greatest_side), work).map(picture_of);
 }
 
-} // namespace pithward::report
+} // namespace pithward::picture

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "app/bench/measured_core.h"
-#include "app/bench/view_transform.h"
+#include "app/picture/measured_core.h"
+#include "app/picture/view_transform.h"
 
 #include <QLineF>
 #include <QPolygonF>
@@ -9,7 +9,7 @@
 #include <optional>
 #include <vector>
 
-namespace pithward::bench {
+namespace pithward::picture {
 
 /// How sure a boundary is, told by the form of its line.
 enum class LineForm {
@@ -108,4 +108,4 @@ struct RingMark {
 [[nodiscard]] std::optional<RingMark> ring_mark(const MeasuredCore& core, const std::string& scan,
                                                 const ViewTransform& view, int ring_number);
 
-} // namespace pithward::bench
+} // namespace pithward::picture
