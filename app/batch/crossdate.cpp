@@ -130,7 +130,7 @@ Outcome<void> write(const CrossdateArguments& arguments, const CommonOptions& co
                             [&](std::ostream& out) { return write_crossdate_json(out, result, settings); });
 }
 
-bool needs_person(const dating::DatedResult& series) {
+bool is_doubtful(const dating::DatedResult& series) {
     return !series.slips.empty() || series.whole_shift != 0 || !series.agreement.r;
 }
 
@@ -152,7 +152,7 @@ Exit run(const CrossdateArguments& arguments, const CommonOptions& common) {
     if (const auto written = write(arguments, common, result); !written) {
         return report(written.error());
     }
-    return common.strict && std::ranges::any_of(result.dated, needs_person) ? Exit::NeedsPerson : Exit::Done;
+    return common.strict && std::ranges::any_of(result.dated, is_doubtful) ? Exit::NeedsPerson : Exit::Done;
 }
 
 } // namespace

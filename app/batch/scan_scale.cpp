@@ -20,7 +20,7 @@ Outcome<std::vector<RulerScale>> ruler_scales(const ScanFile& scan, const std::o
         if (!along) {
             return tl::unexpected(along.error());
         }
-        scales.push_back(std::move(*along));
+        scales.push_back(*along);
     }
     return scales;
 }

@@ -50,6 +50,7 @@ std::vector<RankedMatch> ranked(std::vector<ShiftMatch> matches, std::size_t mos
     std::ranges::stable_sort(matches, std::ranges::greater(), &ShiftMatch::t);
     matches.resize(std::min(most, matches.size()));
     std::vector<RankedMatch> result;
+    result.reserve(matches.size());
     for (const ShiftMatch& match : matches) {
         result.push_back({match, best_of(match.chance, positions)});
     }

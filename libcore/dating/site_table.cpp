@@ -15,6 +15,7 @@ int SiteTable::tree_count() const {
 std::vector<int> tree_numbers(const std::vector<TreeSeries>& site) {
     std::map<std::string, int> numbers;
     std::vector<int> result;
+    result.reserve(site.size());
     for (const TreeSeries& series : site) {
         result.push_back(numbers.try_emplace(series.tree, static_cast<int>(numbers.size())).first->second);
     }

@@ -13,12 +13,12 @@ namespace pithward::calibrate {
 namespace {
 
 constexpr double shape_reach = 0.65;    ///< Of a period: the window and what it may be moved by.
-constexpr double window = 0.36;         ///< Of a period, on both sides: neighbouring marks stay outside.
+constexpr double window_periods = 0.36; ///< Of a period, on both sides: neighbouring marks stay outside.
 constexpr double greatest_shift = 0.25; ///< Of a period.
 constexpr double finest_step = 0.25;    ///< Of a sample.
 constexpr double least_strength = 0.3;  ///< Of the usual mark's.
 constexpr double least_share = 0.4;     ///< Of the variance in the window that the shape must explain.
-constexpr double least_scatter =
+constexpr double scatter_of_marks =
     0.01; ///< In samples: what the sampling itself costs, however clear the marks (assumed).
 
 /// Whether the whole reach about a place lies on the profile.
@@ -146,7 +146,7 @@ std::vector<LocatedMark> locate_marks(const std::vector<double>& profile, const 
                                       const MarkShape& shape) {
     constexpr int tries = 8; // on each side of the place
     constexpr int rounds = 8;
-    const double half = window * lattice.period;
+    const double half = window_periods * lattice.period;
     const double most = greatest_shift * lattice.period;
     std::vector<LocatedMark> marks;
     for (int k = 0; k < lattice.count; ++k) {
@@ -187,7 +187,7 @@ std::optional<RobustLine> line_through(const std::vector<LocatedMark>& marks, co
     for (const LocatedMark& mark : marks) {
         points.push_back({static_cast<double>(mark.index), mark.at});
     }
-    return fit_line(points, lattice.first, lattice.period, least_scatter);
+    return fit_line(points, lattice.first, lattice.period, scatter_of_marks);
 }
 
 } // namespace pithward::calibrate

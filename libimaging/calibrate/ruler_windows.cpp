@@ -16,8 +16,8 @@ constexpr double stride_mm = 10.0;
 constexpr double band_mm = 0.3;       ///< Rows averaged; every other band is looked at, since marks are longer.
 constexpr double scale_within = 0.06; ///< Relative: the scale is known so well.
 constexpr int overtones = 4;
-constexpr double least_share = 0.3; ///< Rendered rulers have 0.4 and more.
-constexpr double close_mm = 1.0;    ///< Windows so near across the ruler are one.
+constexpr double least_at_steps = 0.3; ///< Rendered rulers have 0.4 and more.
+constexpr double close_mm = 1.0;       ///< Windows so near across the ruler are one.
 
 /// The share of the power that lies at some frequency and its multiples, the best for any graduation. Frequencies in
 /// bins.
@@ -35,9 +35,8 @@ double share_at_steps(const std::vector<double>& power, double size, double px_p
             const double bin = middle + 0.5 * half_bins;
             double sum = 0.0;
             for (int k = 1; k <= overtones && k * bin + 1.0 <= last; ++k) {
-                const int at = static_cast<int>(std::lround(k * bin));
-                sum += power[static_cast<std::size_t>(at - 1)] + power[static_cast<std::size_t>(at)] +
-                       power[static_cast<std::size_t>(at + 1)];
+                const auto at = static_cast<std::size_t>(std::lround(k * bin));
+                sum += power[at - 1] + power[at] + power[at + 1];
             }
             best = std::max(best, sum / all);
         }
@@ -78,7 +77,7 @@ std::vector<RulerWindow> along_rows(const cv::Mat1f& grey, double px_per_mm, dou
         cv::reduce(grey.rowRange(y, y + rows), profile, 0, cv::REDUCE_AVG);
         for (int x = 0;; x = std::min(x + stride, grey.cols - size)) {
             const double share = share_at_steps(power_of(profile, x, size, padded, px_per_mm), padded, px_per_mm);
-            if (share >= least_share) {
+            if (share >= least_at_steps) {
                 const double middle = y + 0.5 * (rows - 1);
                 windows.push_back(
                     {{{static_cast<double>(x), middle}, {static_cast<double>(x + size - 1), middle}}, share});

@@ -28,6 +28,7 @@ std::vector<Proposed> proposed_on(const PlacedTruth& placed, const Reading& read
 
 std::vector<double> places_of(const std::vector<Proposed>& proposed) {
     std::vector<double> places;
+    places.reserve(proposed.size());
     for (const Proposed& one : proposed) {
         places.push_back(one.s_px);
     }

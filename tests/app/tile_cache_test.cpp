@@ -73,6 +73,7 @@ TEST(TileCache, NeverLetsGoWhatIsInView) {
     TileCache cache(2 * tile_bytes);
     cache.reset(1);
     std::vector<TileKey> in_view;
+    in_view.reserve(5);
     for (int i = 0; i < 5; ++i) {
         in_view.push_back({0, i, 0});
     }

@@ -4,10 +4,10 @@
 
 #include <random>
 
-namespace pithward::bench {
+namespace pithward::picture {
 namespace {
 
-picture::ViewTransform any_view(std::mt19937& random) {
+ViewTransform any_view(std::mt19937& random) {
     std::uniform_real_distribution<double> unit(0.0, 1.0);
     return {QSizeF(200 + 1500 * unit(random), 100 + 900 * unit(random)),
             {20000 * unit(random), 12000 * unit(random)},
@@ -25,7 +25,7 @@ protected:
 
 TEST_F(ViewTransformTest, GoesThereAndBack) {
     for (int i = 0; i < 1000; ++i) {
-        const picture::ViewTransform view = any_view(random);
+        const ViewTransform view = any_view(random);
         const QPointF at(place(random), place(random));
         const QPointF back = view.to_view(view.to_image(at));
         EXPECT_NEAR(back.x(), at.x(), 1e-7);
@@ -35,7 +35,7 @@ TEST_F(ViewTransformTest, GoesThereAndBack) {
 
 TEST_F(ViewTransformTest, PaintsWhereItMaps) {
     for (int i = 0; i < 1000; ++i) {
-        const picture::ViewTransform view = any_view(random);
+        const ViewTransform view = any_view(random);
         const ImagePoint p{place(random), place(random)};
         const QPointF painted = view.painter_transform().map(QPointF(p.x, p.y));
         const QPointF mapped = view.to_view(p);
@@ -46,10 +46,10 @@ TEST_F(ViewTransformTest, PaintsWhereItMaps) {
 
 TEST_F(ViewTransformTest, ZoomingKeepsThePointUnderTheCursor) {
     for (int i = 0; i < 1000; ++i) {
-        const picture::ViewTransform view = any_view(random);
+        const ViewTransform view = any_view(random);
         const QPointF cursor(place(random), place(random));
         const ImagePoint under = view.to_image(cursor);
-        const picture::ViewTransform closer = view.zoomed(1.7, cursor, 1e-3, 100.0);
+        const ViewTransform closer = view.zoomed(1.7, cursor, 1e-3, 100.0);
         const QPointF after = closer.to_view(under);
         EXPECT_NEAR(after.x(), cursor.x(), 1e-6);
         EXPECT_NEAR(after.y(), cursor.y(), 1e-6);
@@ -57,14 +57,14 @@ TEST_F(ViewTransformTest, ZoomingKeepsThePointUnderTheCursor) {
 }
 
 TEST_F(ViewTransformTest, ZoomingStopsAtItsLimits) {
-    const picture::ViewTransform view({800, 400}, {100, 100}, 1.0);
+    const ViewTransform view({800, 400}, {100, 100}, 1.0);
     EXPECT_DOUBLE_EQ(view.zoomed(1000, {10, 10}, 0.1, 32).scale(), 32);
     EXPECT_DOUBLE_EQ(view.zoomed(0.001, {10, 10}, 0.1, 32).scale(), 0.1);
 }
 
 TEST_F(ViewTransformTest, PanningMovesWithTheHand) {
     for (int i = 0; i < 1000; ++i) {
-        const picture::ViewTransform view = any_view(random);
+        const ViewTransform view = any_view(random);
         const QPointF from(place(random), place(random));
         const QPointF by(place(random), place(random));
         const QPointF after = view.panned(by).to_view(view.to_image(from));
@@ -74,9 +74,9 @@ TEST_F(ViewTransformTest, PanningMovesWithTheHand) {
 }
 
 TEST_F(ViewTransformTest, FitShowsEveryPixelAtEveryTurn) {
-    const QSize scan(20000, 900);
+    const QSize flatbed(20000, 900);
     for (const double turn : {0.0, 90.0, 180.0, 270.0, 33.0}) {
-        const picture::ViewTransform view = picture::ViewTransform::fit({1400, 500}, scan, 20, turn);
+        const ViewTransform view = ViewTransform::fit({1400, 500}, flatbed, 20, turn);
         for (const ImagePoint corner :
              {ImagePoint{-0.5, -0.5}, ImagePoint{19999.5, -0.5}, ImagePoint{-0.5, 899.5}, ImagePoint{19999.5, 899.5}}) {
             const QPointF at = view.to_view(corner);
@@ -86,11 +86,10 @@ TEST_F(ViewTransformTest, FitShowsEveryPixelAtEveryTurn) {
 }
 
 TEST_F(ViewTransformTest, TheViewCannotBeLostBesideTheScan) {
-    const picture::ViewTransform view =
-        picture::ViewTransform({800, 400}, {100, 100}, 1.0).panned({1e6, -1e6}).kept_on({2000, 200});
+    const ViewTransform view = ViewTransform({800, 400}, {100, 100}, 1.0).panned({1e6, -1e6}).kept_on({2000, 200});
     EXPECT_DOUBLE_EQ(view.centre().x, -0.5);
     EXPECT_DOUBLE_EQ(view.centre().y, 199.5);
 }
 
 } // namespace
-} // namespace pithward::bench
+} // namespace pithward::picture

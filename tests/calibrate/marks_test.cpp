@@ -31,9 +31,9 @@ double depth_by_hand(const std::vector<double>& profile, std::size_t at) {
 TEST(Dips, AreAsDeepAsByTheDefinition) {
     std::mt19937 random(7);
     for (int trial = 0; trial < 50; ++trial) {
-        std::vector<double> profile;
-        for (int i = 0; i < 80; ++i) {
-            profile.push_back(static_cast<double>(random() % 9)); // with many that are equal
+        std::vector<double> profile(80);
+        for (double& value : profile) {
+            value = static_cast<double>(random() % 9); // with many that are equal
         }
         const std::vector<Dip> dips = dips_of(profile, 0.0);
         std::size_t next = 0;
@@ -87,6 +87,7 @@ TEST(RobustLine, IsNotMovedByWrongPoints) {
     std::mt19937 random(3);
     std::normal_distribution<double> error(0.0, 0.1);
     std::vector<LinePoint> points;
+    points.reserve(60);
     for (int k = 0; k < 60; ++k) {
         points.push_back({static_cast<double>(k), 3.0 + 12.0 * k + error(random) + (k % 9 == 0 ? 2.5 : 0.0)});
     }
@@ -105,6 +106,7 @@ TEST(RobustLine, StatesAnHonestDeviation) {
     constexpr int trials = 400;
     for (int trial = 0; trial < trials; ++trial) {
         std::vector<LinePoint> points;
+        points.reserve(60);
         for (int k = 0; k < 30; ++k) {
             points.push_back({static_cast<double>(k), 5.0 * k + error(random)});
         }
@@ -118,6 +120,7 @@ TEST(RobustLine, StatesAnHonestDeviation) {
 
 std::vector<double> lengths_of(const GraduationKind& kind, int first, int count) {
     std::vector<double> lengths;
+    lengths.reserve(static_cast<std::size_t>(count));
     for (int k = 0; k < count; ++k) {
         lengths.push_back(2.0 + 0.6 * kind.rank(first + k));
     }
@@ -165,9 +168,9 @@ TEST(JudgeGraduation, SaysNothingOfMarksThatAreAlike) {
     std::mt19937 random(9);
     int sure = 0;
     for (int trial = 0; trial < 200; ++trial) {
-        std::vector<double> lengths;
-        for (int k = 0; k < 40; ++k) {
-            lengths.push_back(2.0 + 0.005 * static_cast<double>(random() % 200));
+        std::vector<double> lengths(40);
+        for (double& length : lengths) {
+            length = 2.0 + 0.005 * static_cast<double>(random() % 200);
         }
         const auto judged = judge_graduation(lengths);
         sure += judged && judged->lead >= sure_lead ? 1 : 0;

@@ -102,8 +102,10 @@ TEST(NotARuler, RandomPixels) {
             cv::normalize(pixels, pixels, 0.0, 255.0, cv::NORM_MINMAX);
         }
         if (trial % 4 == 0) { // upright bars at random places
-            for (double x = 5.0; x < pixels.cols - 5; x += uniform(6.0, 50.0)) {
+            double x = 5.0;
+            while (x < pixels.cols - 5) {
                 cv::line(pixels, {static_cast<int>(x), 0}, {static_cast<int>(x), 119}, cv::Scalar::all(20), 2);
+                x += uniform(6.0, 50.0);
             }
         }
         const ScanFile scan = scan_of(folder, pixels);

@@ -8,7 +8,6 @@ namespace pithward::test {
 namespace {
 
 using dating::Chronology;
-using dating::ChronologyYear;
 
 Chronology three_years() {
     Chronology made;

@@ -118,7 +118,8 @@ TEST(DecadalRead, UpToThreeHeaderLinesAreKeptAsTheyStand) {
 TEST(DecadalRead, LineEndsOfAllSystemsAreRead) {
     const std::string lines[] = {"XYZ    1 A place", "A       1999   100", "A       2000   101   999"};
     for (const std::string end : {"\n", "\r\n", "\r", "\r\r\n"}) {
-        const std::string all_but_the_end = lines[0] + end + lines[1] + end + lines[2];
+        std::string all_but_the_end = lines[0];
+        all_but_the_end.append(end).append(lines[1]).append(end).append(lines[2]);
         const auto table = table_in(read_decadal, all_but_the_end + end);
         EXPECT_EQ(table.headers, std::vector<std::string>{lines[0]});
         EXPECT_EQ(widths(table.series[0]), (std::vector{1.0, 1.01}));

@@ -12,7 +12,7 @@ namespace pithward::test {
 namespace {
 
 constexpr int columns = 56'693;
-constexpr int rows = 120;
+constexpr int strip_rows = 120;
 constexpr double fine_px_per_mm = 2400.0 / 25.4;
 const Calibration fine{.px_per_mm_x = fine_px_per_mm, .px_per_mm_y = fine_px_per_mm};
 
@@ -28,7 +28,7 @@ double green_at(double x) {
 class LongStrip : public testing::Test {
 protected:
     void SetUp() override {
-        cv::Mat pixels(rows, columns, CV_8UC3);
+        cv::Mat pixels(strip_rows, columns, CV_8UC3);
         for (int x = 0; x < columns; ++x) {
             const cv::Vec3b colour(static_cast<std::uint8_t>(red_at(x)), cv::saturate_cast<std::uint8_t>(green_at(x)),
                                    128);

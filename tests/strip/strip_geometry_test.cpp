@@ -28,25 +28,26 @@ double off_line(ImagePoint p, const std::vector<ImagePoint>& line) {
 }
 
 TEST(StripGeometry, TheMiddleLiesOnThePolyline) {
-    for (const Calibration& scale : {even, uneven}) {
-        const StripGeometry geometry(bent, scale);
-        for (double s = 0.0; s <= geometry.length_mm(); s += 0.37) {
+    for (const Calibration& calibration : {even, uneven}) {
+        const StripGeometry geometry(bent, calibration);
+        for (int k = 0; 0.37 * k <= geometry.length_mm(); ++k) {
+            const double s = 0.37 * k;
             ASSERT_LT(off_line(geometry.image_point({s, 0.0}), bent), 1e-9) << s;
         }
     }
 }
 
 TEST(StripGeometry, SIsTheLengthAlongThePathInMillimetres) {
-    for (const Calibration& scale : {even, uneven}) {
-        const StripGeometry geometry(bent, scale);
-        const LegLine line(Leg{"", bent, {}}, scale);
+    for (const Calibration& calibration : {even, uneven}) {
+        const StripGeometry geometry(bent, calibration);
+        const LegLine line(Leg{"", bent, {}}, calibration);
         EXPECT_NEAR(geometry.length_mm(), line.length_mm(), 1e-12);
         double walked = 0.0;
         ImagePoint last = geometry.image_point({0.0, 0.0});
         constexpr double step = 0.001;
         for (int i = 1; i * step < geometry.length_mm(); ++i) {
             const ImagePoint here = geometry.image_point({i * step, 0.0});
-            walked += scale.distance(last, here).value();
+            walked += calibration.distance(last, here).value();
             last = here;
         }
         EXPECT_NEAR(walked, geometry.length_mm(), 0.002);
@@ -83,8 +84,8 @@ TEST(StripGeometry, AcrossIsSquareToThePathOnTheWood) {
 }
 
 TEST(StripGeometry, DirectionsAgreeWithFiniteDifferences) {
-    for (const Calibration& scale : {even, uneven}) {
-        const StripGeometry geometry({{100.0, 300.0}, {2300.0, 420.0}}, scale);
+    for (const Calibration& calibration : {even, uneven}) {
+        const StripGeometry geometry({{100.0, 300.0}, {2300.0, 420.0}}, calibration);
         for (const double slope : {-1.5, -0.2, 0.0, 0.4, 2.0}) {
             constexpr double h = 1e-4;
             const ImagePoint a = geometry.image_point({9.0 - slope * h, -h});
@@ -98,7 +99,8 @@ TEST(StripGeometry, DirectionsAgreeWithFiniteDifferences) {
 TEST(StripGeometry, TheStripDoesNotTearAtABend) {
     const StripGeometry geometry(bent, even);
     ImagePoint last = geometry.image_point({0.0, 3.0});
-    for (double s = 0.02; s < geometry.length_mm(); s += 0.02) {
+    for (int k = 1; 0.02 * k < geometry.length_mm(); ++k) {
+        const double s = 0.02 * k;
         const ImagePoint here = geometry.image_point({s, 3.0});
         EXPECT_GT(here.x, last.x);
         EXPECT_LT(std::hypot(here.x - last.x, here.y - last.y), 2.0);

@@ -94,7 +94,7 @@ cv::Mat patterned(int width, int height, int type, unsigned seed) {
             for (int c = 0; c < channels; ++c) {
                 const double wave =
                     std::sin(0.21 * x + 0.08 * y * (c + 1) + c) + std::cos(0.013 * x * (c + 2) - 0.11 * y);
-                const double share = 0.5 + 0.2 * wave + 0.05 * (random() / 4294967296.0 - 0.5);
+                const double share = 0.5 + 0.2 * wave + 0.05 * (static_cast<double>(random()) / 4294967296.0 - 0.5);
                 if (deep) {
                     pixels.ptr<std::uint16_t>(y)[x * channels + c] = cv::saturate_cast<std::uint16_t>(65535.0 * share);
                 } else {

@@ -11,7 +11,7 @@ namespace {
 
 using namespace dating;
 
-enum class Kind { Normal, Merged, OuterPart, InnerPart, Inserted, OwnWay };
+enum class Step { Normal, Merged, OuterPart, InnerPart, Inserted, OwnWay };
 
 /// Adds up all ways through the chain one by one.
 class OneByOne {
@@ -21,7 +21,7 @@ public:
 
     double total() {
         for (int s = 0; s < shift_count; ++s) {
-            follow(Kind::Normal, s, 0, f_.start(s), 0.0);
+            follow(Step::Normal, s, 0, f_.start(s), 0.0);
         }
         return total_;
     }
@@ -29,13 +29,13 @@ public:
     [[nodiscard]] double shifted(int s) const { return ends_[s] / total_; }
 
 private:
-    void follow(Kind kind, int s, int i, double product, double missing) {
+    void follow(Step kind, int s, int i, double product, double missing) {
         if (product == 0.0) {
             return;
         }
         const int next = i + 1;
         if (next == f_.stay.cols()) {
-            if (kind != Kind::OuterPart) {
+            if (kind != Step::OuterPart) {
                 total_ += product;
                 missing_ += product * missing;
                 ends_[s] += product;
@@ -45,33 +45,33 @@ private:
         const bool up = s + 1 < shift_count;
         const bool down = s > 0;
         switch (kind) {
-        case Kind::Normal:
-            follow(Kind::Normal, s, next, product * f_.stay(s, next), missing);
-            follow(Kind::OwnWay, s, next, product * f_.begin_own_way * f_.own_way(s, next), missing);
+        case Step::Normal:
+            follow(Step::Normal, s, next, product * f_.stay(s, next), missing);
+            follow(Step::OwnWay, s, next, product * f_.begin_own_way * f_.own_way(s, next), missing);
             if (down) {
-                follow(Kind::Normal, s - 1, next, product * f_.lost(s - 1, next), missing + 1);
-                follow(Kind::Merged, s, next, product * f_.merged(s, next), missing + 1);
+                follow(Step::Normal, s - 1, next, product * f_.lost(s - 1, next), missing + 1);
+                follow(Step::Merged, s, next, product * f_.merged(s, next), missing + 1);
             }
             if (up) {
-                follow(Kind::OuterPart, s, next, product * f_.begin_split, missing);
-                follow(Kind::Inserted, s + 1, next, product * f_.inserted(s + 1, next), missing);
+                follow(Step::OuterPart, s, next, product * f_.begin_split, missing);
+                follow(Step::Inserted, s + 1, next, product * f_.inserted(s + 1, next), missing);
             }
             break;
-        case Kind::OwnWay:
-            follow(Kind::Normal, s, next, product * f_.after_own_way(s, next), missing);
-            follow(Kind::OwnWay, s, next, product * f_.stay_own_way * f_.own_way(s, next), missing);
+        case Step::OwnWay:
+            follow(Step::Normal, s, next, product * f_.after_own_way(s, next), missing);
+            follow(Step::OwnWay, s, next, product * f_.stay_own_way * f_.own_way(s, next), missing);
             break;
-        case Kind::Merged:
-            follow(Kind::Normal, s - 1, next, product * f_.after_merged(s - 1, next), missing);
+        case Step::Merged:
+            follow(Step::Normal, s - 1, next, product * f_.after_merged(s - 1, next), missing);
             break;
-        case Kind::OuterPart:
-            follow(Kind::InnerPart, s + 1, next, product * f_.split(s + 1, next), missing);
+        case Step::OuterPart:
+            follow(Step::InnerPart, s + 1, next, product * f_.split(s + 1, next), missing);
             break;
-        case Kind::InnerPart:
-            follow(Kind::Normal, s, next, product * f_.after_split(s, next), missing);
+        case Step::InnerPart:
+            follow(Step::Normal, s, next, product * f_.after_split(s, next), missing);
             break;
-        case Kind::Inserted:
-            follow(Kind::Normal, s, next, product * f_.after_inserted(s, next), missing);
+        case Step::Inserted:
+            follow(Step::Normal, s, next, product * f_.after_inserted(s, next), missing);
             break;
         }
     }
