@@ -21,10 +21,10 @@ build() {
     cmake --build --preset "$preset" --parallel "$jobs" ${1:+--target "$@"} -- -k 0
 }
 
-# All but the accuracy on many whole cores, which takes long and uses no code that the other tests leave out.
+# All but the accuracy on many whole cores and sites, which takes long and uses no code that the other tests leave out.
 sanitize_address() {
     required "Build asan" build asan
-    tests "Tests under asan" build/asan --exclude-regex '^accuracy'
+    tests "Tests under asan" build/asan --exclude-regex '^accuracy|SlipTrial'
 }
 
 # What runs in several threads is libimaging.
