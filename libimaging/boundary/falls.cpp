@@ -142,4 +142,27 @@ std::vector<Fall> falls_of(const std::vector<float>& profile, double least) {
     return falls;
 }
 
+std::vector<Fall> divided(const std::vector<Fall>& falls, const std::vector<float>& finer, double share) {
+    std::vector<Fall> out;
+    for (const Fall& fall : falls) {
+        const std::vector<float> stretch(finer.begin() + fall.top, finer.begin() + fall.bottom + 1);
+        std::vector<Fall> parts = falls_of(stretch, share * fall.height);
+        if (parts.size() < 2) {
+            out.push_back(fall);
+            continue;
+        }
+        for (Fall& part : parts) {
+            part.rise_after = part.height; // Blur hides how far it rises again.
+            part.steepest_rise = part.steepest;
+            part.column += fall.top;
+            part.top += fall.top;
+            part.bottom += fall.top;
+            out.push_back(part);
+        }
+        out.back().rise_after = fall.rise_after;
+        out.back().steepest_rise = fall.steepest_rise;
+    }
+    return out;
+}
+
 } // namespace pithward::boundary

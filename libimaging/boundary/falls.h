@@ -20,6 +20,10 @@ struct Fall {
 /// two falls does not.
 [[nodiscard]] std::vector<Fall> falls_of(const std::vector<float>& profile, double least);
 
+/// Falls with those that a finer profile of the same columns shows to be several put in parts, each at least `share` of
+/// the whole: two boundaries so close that the coarser profile runs them into one.
+[[nodiscard]] std::vector<Fall> divided(const std::vector<Fall>& falls, const std::vector<float>& finer, double share);
+
 /// Column at which `share` of a fall is done, linear between columns.
 [[nodiscard]] double column_of(const std::vector<float>& profile, const Fall& fall, double share);
 

@@ -1,5 +1,6 @@
 #include "libimaging/boundary/findings.h"
 
+#include "libimaging/boundary/wood/wood_model.h"
 #include "libimaging/robust/median.h"
 
 #include <algorithm>
@@ -54,6 +55,7 @@ void doubtful_boundaries(Reading& reading) {
 }
 
 void overlooked_boundaries(Reading& reading) {
+    const double overlooked_from = wood_model(reading.wood).overlooked_from;
     for (const Candidate& candidate : reading.not_annual) {
         if (candidate.confidence < overlooked_from) {
             continue;

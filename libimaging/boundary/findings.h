@@ -16,8 +16,7 @@ void add_flags(Reading& reading, const std::vector<double>& width_mm);
 /// breaks, the judged outer wood, a doubtful bark end or kind of wood. Numbers the findings from 1.
 void add_findings(Reading& reading, const OuterEnd& outer, bool outer_given, const WoodJudgement& wood);
 
-/// Boundaries of less confidence than this, and turned-down candidates of more than its complement, are findings.
+/// Boundaries of less confidence than this are findings.
 inline constexpr double sure = 0.8;
-inline constexpr double overlooked_from = 0.1;
 
 } // namespace pithward::boundary

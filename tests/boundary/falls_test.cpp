@@ -48,6 +48,22 @@ TEST(Falls, AShoulderDividesOne) {
     EXPECT_EQ(falls_of({1.0F, 0.7F, 0.4F, 0.2F, 0.0F, -0.3F, -0.6F}, 0.1).size(), 1U);
 }
 
+TEST(Falls, AFinerProfileDividesTwoCloseTogether) {
+    const std::vector<float> coarse{1.0F, 0.95F, 0.8F, 0.6F, 0.45F, 0.25F, 0.1F, 0.05F, 0.5F};
+    const auto whole = falls_of(coarse, 0.1);
+    ASSERT_EQ(whole.size(), 1U);
+    const std::vector<float> finer{1.0F, 1.0F, 0.7F, 0.6F, 0.62F, 0.3F, 0.0F, 0.0F, 0.5F};
+    const auto parts = divided(whole, finer, 0.2);
+    ASSERT_EQ(parts.size(), 2U);
+    EXPECT_NEAR(parts[0].height, 0.4, 1e-6);
+    EXPECT_NEAR(parts[0].column, 1.6667, 1e-3);
+    EXPECT_NEAR(parts[1].height, 0.62, 1e-6);
+    EXPECT_GT(parts[1].column, 4.5);
+    EXPECT_DOUBLE_EQ(parts[1].rise_after, whole[0].rise_after);
+    EXPECT_EQ(divided(whole, finer, 0.5).size(), 1U) << "the lesser part is too small";
+    EXPECT_EQ(divided(whole, coarse, 0.2).size(), 1U);
+}
+
 TEST(Falls, OfARisingOrFlatOrEmptyProfileAreNone) {
     EXPECT_TRUE(falls_of({0.0F, 0.1F, 0.2F}, 0.05).empty());
     EXPECT_TRUE(falls_of(std::vector<float>(50, 0.5F), 0.05).empty());

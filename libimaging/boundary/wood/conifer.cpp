@@ -12,12 +12,14 @@ namespace pithward::boundary {
 
 namespace {
 
-constexpr double level_mm = 0.12;      ///< The levels before and after a change are taken over this length.
-constexpr double least_fall = 0.015;   ///< Falls of tone under this are not looked at.
-constexpr double finest_mm = 0.02;     ///< Smoothing of the profile ...
-constexpr double finest_columns = 1.2; ///< ... but at least this.
-constexpr double reach_edges = 1.5;    ///< Window of the tracing, in breadths of the change.
-constexpr double latewood_half = 0.5;  ///< Latewood ends where the tone has risen by this share.
+constexpr double level_mm = 0.12;       ///< The levels before and after a change are taken over this length.
+constexpr double least_fall = 0.015;    ///< Falls of tone under this are not looked at.
+constexpr double finest_mm = 0.02;      ///< Smoothing of the profile ...
+constexpr double finest_columns = 1.2;  ///< ... but at least this.
+constexpr double divided_columns = 0.6; ///< Smoothing of the profile that tells two boundaries close together ...
+constexpr double divided_share = 0.12;  ///< ... if each has so much of the change.
+constexpr double reach_edges = 1.5;     ///< Window of the tracing, in breadths of the change.
+constexpr double latewood_half = 0.5;   ///< Latewood ends where the tone has risen by this share.
 
 /// Broad to fine. The last rounds follow waves of the size of a ring.
 const FlowPlan flow_plan{
@@ -74,8 +76,9 @@ std::vector<Mark> conifer_marks(const FlatStrip& strip) {
     const double sigma = std::max(finest_columns, finest_mm / strip.px_mm);
     const std::vector<float> line = smooth(raw, sigma);
     const std::vector<float> brightness = smooth(brightness_of(raw), sigma);
-    const std::vector<Fall> falls = falls_of(line, least_fall);
-    const double blur = blur_of(falls, sigma);
+    const std::vector<Fall> coarse = falls_of(line, least_fall);
+    const double blur = blur_of(coarse, sigma);
+    const std::vector<Fall> falls = divided(coarse, smooth(raw, divided_columns), divided_share);
 
     std::vector<Mark> marks = marks_from_falls(falls, strip.px_mm);
     std::vector<double> reach;
@@ -94,7 +97,7 @@ std::vector<Mark> conifer_marks(const FlatStrip& strip) {
 } // namespace
 
 WoodModel conifer_model() {
-    return {WoodType::Conifer, conifer_signal, conifer_marks, {}};
+    return {WoodType::Conifer, conifer_signal, conifer_marks, {}, 0.06};
 }
 
 } // namespace pithward::boundary

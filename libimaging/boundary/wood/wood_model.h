@@ -21,6 +21,9 @@ struct WoodModel {
     /// Every place of the flattened strip that may be a boundary, with its signs and its log odds. From bark to pith.
     std::vector<Mark> (*marks)(const FlatStrip& strip);
     SequenceOptions sequence; ///< How its marks are judged together.
+    /// Marks turned down of more confidence than this are findings. Lower where few are seen, so that looking costs
+    /// little.
+    double overlooked_from = 0.1;
 };
 
 [[nodiscard]] WoodModel conifer_model();
