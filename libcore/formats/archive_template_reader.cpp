@@ -150,9 +150,16 @@ private:
         double mm = 1.0;                   ///< Per unit of the values.
     };
 
+    /// What the ## lines say of a column: the line of that very name, or else of one that differs in blanks only.
+    [[nodiscard]] const Variable* variable_of(std::string_view name) const {
+        const auto [begin, end] = variables_.equal_range(bare(name));
+        const auto exact = std::find_if(begin, end, [&](const auto& one) { return one.second.name == name; });
+        const auto found = exact != end ? exact : begin;
+        return found == end ? nullptr : &found->second;
+    }
+
     Outcome<Target> target_for(std::string_view name, std::vector<std::string>& identifiers, std::size_t line) {
-        const auto found = variables_.find(bare(name));
-        const Variable* variable = found == variables_.end() ? nullptr : &found->second;
+        const Variable* variable = variable_of(name);
         Target target;
         std::string identifier(name.ends_with(column_ending) ? name.substr(0, name.size() - column_ending.size())
                                                              : name);

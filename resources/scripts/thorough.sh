@@ -11,7 +11,7 @@ check_tidy() { python3 resources/scripts/tidy.py build/asan; }
 
 # targets_of FOLDER PREFIX: the programs of a build folder whose names begin so.
 targets_of() {
-    ninja -C "$1" -t targets all | sed -nE "s/^($2[a-z_]+): phony$/\1/p"
+    ninja -C "$1" -t targets all | sed -nE "s/^($2[a-z_]*): phony$/\1/p"
 }
 
 # build PRESET [TARGET...]: goes on after an error, so that one run shows all of them.

@@ -62,6 +62,12 @@ TEST(ArchiveTemplate, WhatIsWrittenIsReadBack) {
     EXPECT_TRUE(mentions(out.remarks, "metadata are left empty"));
 }
 
+TEST(ArchiveTemplate, NamesThatDifferInAnUnderscoreAreToldApart) {
+    WidthTable table;
+    table.series = {series("_B", 1990, {1.0}), series("B", 1990, {2.0})};
+    EXPECT_EQ(table_in(read_archive_template, written(write_archive_template, table).text).series, table.series);
+}
+
 TEST(ArchiveTemplate, UndatedSeriesAreRefused) {
     WidthTable table;
     table.series = {series("A", 1, {1.0})};
