@@ -57,7 +57,7 @@ TEST(Falls, AFinerProfileDividesTwoCloseTogether) {
     ASSERT_EQ(parts.size(), 2U);
     EXPECT_NEAR(parts[0].height, 0.4, 1e-6);
     EXPECT_NEAR(parts[0].column, 1.6667, 1e-3);
-    EXPECT_NEAR(parts[1].height, 0.62, 1e-6);
+    EXPECT_NEAR(parts[1].height, 0.6, 1e-6) << "the counter-rise is a ripple";
     EXPECT_GT(parts[1].column, 4.5);
     EXPECT_DOUBLE_EQ(parts[1].rise_after, whole[0].rise_after);
     EXPECT_EQ(divided(whole, finer, 0.5).size(), 1U) << "the lesser part is too small";
