@@ -12,6 +12,9 @@ bool start_vips() {
         if (started) {
             vips_block_untrusted_set(TRUE);
             vips_cache_set_max(0);
+            // With threads of its own, version 8.14 now and then gives a JPEG file that is cut short as if it were
+            // whole. Regions are read in several threads anyway (scan_file.cpp).
+            vips_concurrency_set(1);
             // Complaints come back as values; libvips need not print them too.
             g_log_set_handler(
                 "VIPS", static_cast<GLogLevelFlags>(G_LOG_LEVEL_MASK), [](auto...) {}, nullptr);
