@@ -22,7 +22,7 @@ namespace {
 Outcome<std::vector<FoundCore>> paths_on(const ScanFile& scan, const Calibration& calibration,
                                          const MeasureTask& task) {
     if (!task.path.empty()) {
-        return std::vector<FoundCore>{FoundCore{task.path, BarkEnd{}, 0.0, std::nullopt}};
+        return std::vector<FoundCore>{FoundCore{task.path, BarkEnd{}, 0.0, std::nullopt, std::nullopt}};
     }
     auto cores = find_cores(scan, calibration);
     if (cores && cores->empty()) {

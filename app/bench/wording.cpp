@@ -77,6 +77,8 @@ QString name_of(FindingKind kind) {
         return tr("Scale");
     case FindingKind::Pith:
         return tr("Pith");
+    case FindingKind::PastPith:
+        return tr("Past the pith?");
     case FindingKind::Wood:
         return tr("Kind of wood");
     case FindingKind::Slip:

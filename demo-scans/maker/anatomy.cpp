@@ -13,13 +13,15 @@ namespace {
 /// Where the boundaries cross lines along the core, as a table: to place thousands of pores quickly.
 class Crossings {
 public:
-    Crossings(const RingField& field, double half_width)
+    Crossings(const RingField& field, double half_width, RingField::Side side)
         : field_(field)
+        , sign_(side == RingField::Side::Near ? 1.0 : -1.0)
         , half_width_(half_width)
         , lines_(static_cast<int>(2.0 * half_width / spacing) + 2) {
         for (int line = 0; line < lines_; ++line) {
             for (int k = 0; k <= field.count(); ++k) {
-                x_.push_back(field.crossing_x(k, field.centre_y() - half_width + line * spacing).value_or(-1.0));
+                const double y = field.centre_y() - half_width + line * spacing;
+                x_.push_back(sign_ * field.crossing_x(k, y, side).value_or(-sign_));
             }
         }
     }
@@ -35,13 +37,13 @@ public:
         if (std::min({in0, in1, out0, out1}) < 0.0) {
             return std::nullopt;
         }
-        return CorePoint{field_.outer_x() - blend(blend(in0, in1, t), blend(out0, out1, t), phase), b};
+        return CorePoint{field_.outer_x() - sign_ * blend(blend(in0, in1, t), blend(out0, out1, t), phase), b};
     }
     /// Width of ring k along the core at that side; 0 where it does not cross there.
     [[nodiscard]] double width(int k, double b) const {
         const auto inner = place(k, b, 0.0);
         const auto outer = place(k, b, 1.0);
-        return inner && outer ? inner->a - outer->a : 0.0;
+        return inner && outer ? sign_ * (inner->a - outer->a) : 0.0;
     }
 
 private:
@@ -51,6 +53,7 @@ private:
                   static_cast<std::size_t>(k)];
     }
     const RingField& field_;
+    double sign_; ///< Of x.
     double half_width_;
     int lines_;
     std::vector<double> x_;
@@ -62,6 +65,7 @@ struct Grower {
     const RingField& field;
     Crossings crossings;
     double half_width;
+    double outward; ///< Sign of a toward the bark.
     std::vector<Pore> pores;
 
     void resin_canals(int k, bool heartwood, Random& random) {
@@ -180,7 +184,7 @@ struct Grower {
                                     ? Colour{240, 234, 222}
                                     : Colour{118, 82, 54} * static_cast<float>(random.uniform(0.8, 1.25));
             for (int m = 0; m < members; ++m) { // radial multiples
-                pores.push_back({{at->a - 1.75 * radius * m, at->b},
+                pores.push_back({{at->a + outward * 1.75 * radius * m, at->b},
                                  radius * 1.08,
                                  radius,
                                  hole,
@@ -191,13 +195,15 @@ struct Grower {
     }
 };
 
-} // namespace
-
-std::vector<Pore> grow_pores(const Scene& scene, const std::vector<PlannedRing>& plan, const RingField& field) {
+/// The pores on one side of the pith.
+std::vector<Pore> grow_side(const Scene& scene, const std::vector<PlannedRing>& plan, const RingField& field,
+                            RingField::Side side) {
     const double half_width = 0.5 * scene.core_width_mm + 0.3;
-    Grower grower{scene, look_of(scene.timber), field, Crossings(field, half_width), half_width, {}};
+    const bool near = side == RingField::Side::Near;
+    Grower grower{scene,      look_of(scene.timber), field, Crossings(field, half_width, side),
+                  half_width, near ? -1.0 : 1.0,     {}};
     for (int k = 1; k <= field.count(); ++k) {
-        Random random(mix(scene.seed, 50),
+        Random random(mix(scene.seed, near ? 50 : 51),
                       static_cast<std::uint64_t>(plan[static_cast<std::size_t>(k - 1)].year + 50'000));
         const bool heartwood = k < field.count() - scene.sapwood_rings;
         switch (wood_type(scene.timber)) {
@@ -214,6 +220,17 @@ std::vector<Pore> grow_pores(const Scene& scene, const std::vector<PlannedRing>&
         }
     }
     return std::move(grower.pores);
+}
+
+} // namespace
+
+std::vector<Pore> grow_pores(const Scene& scene, const std::vector<PlannedRing>& plan, const RingField& field) {
+    std::vector<Pore> pores = grow_side(scene, plan, field, RingField::Side::Near);
+    if (scene.has_far_side()) {
+        const std::vector<Pore> far = grow_side(scene, plan, field, RingField::Side::Far);
+        pores.insert(pores.end(), far.begin(), far.end());
+    }
+    return pores;
 }
 
 } // namespace pithward::demo

@@ -9,7 +9,7 @@ namespace pithward::demo {
 
 namespace {
 
-constexpr double beyond_pith_mm = 1.3;
+constexpr double room_for_bark = 1.4;
 
 int count_to_pith(const std::vector<PlannedRing>& plan) {
     return static_cast<int>(std::count_if(plan.begin(), plan.end(), [](const PlannedRing& r) { return !r.on_core; }));
@@ -34,7 +34,8 @@ CoreModel::CoreModel(const Scene& from)
     }
     if (rings_to_pith == 0) {
         a_innermost = field.outer_x();
-        a_end = a_innermost + beyond_pith_mm;
+        const double far_mm = -field.crossing_x(field.count(), field.centre_y(), RingField::Side::Far).value_or(0.0);
+        a_end = a_innermost + std::min(scene.past_pith_mm, far_mm + room_for_bark * scene.bark_mm);
     } else {
         a_innermost = field.outer_x() - field.crossing_x(rings_to_pith, field.centre_y()).value_or(0.0);
         const double inner_width = plan[static_cast<std::size_t>(rings_to_pith - 1)].width_mm;

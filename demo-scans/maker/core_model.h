@@ -38,7 +38,7 @@ struct CoreModel {
     Pores pores;
     int rings_to_pith = 0;    ///< Index of the innermost boundary on the path; 0 with the pith on the core.
     double a_innermost = 0.0; ///< Where that boundary crosses the centre line.
-    double a_end = 0.0;       ///< Inner end of the wood.
+    double a_end = 0.0;       ///< Inner end of the wood; with a far side its outer end, the bark there included.
     std::vector<Piece> pieces;
     double strip_mm = 0.0; ///< Length of the wood on the strip, gaps included.
     Frame frame;

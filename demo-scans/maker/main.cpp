@@ -68,8 +68,9 @@ int main(int argc, char** argv) {
     CLI::App* clear = app.add_subcommand("clear", "Clear conifer cores");
     CLI::App* varied = app.add_subcommand("varied", "Cores in all sorts of conditions, easy to hard");
     CLI::App* graded = app.add_subcommand("graded", "Cores of every kind at three strengths of disturbance");
+    CLI::App* past = app.add_subcommand("past", "Cores that go past the pith");
     CLI::App* series = app.add_subcommand("series", "One core with given ring widths");
-    for (CLI::App* command : {clear, varied, graded}) {
+    for (CLI::App* command : {clear, varied, graded, past}) {
         command->add_option("OUTDIR", out, "Folder for scans, truth and cases.json")->required();
         command->add_option("--count", count, "How many; graded: of each kind and strength")
             ->check(CLI::Range(1, 10'000));
@@ -79,8 +80,10 @@ int main(int argc, char** argv) {
     graded->add_option("--only", only,
                        "One kind: conifer-clear, conifer-hard, conifer-narrow, ring-porous, "
                        "diffuse-porous or broken");
-    varied->add_option("--wood", wood, "conifer, ring-porous or diffuse-porous; default: in turn")
-        ->check(CLI::IsMember({"conifer", "ring-porous", "diffuse-porous"}));
+    for (CLI::App* command : {varied, past}) {
+        command->add_option("--wood", wood, "conifer, ring-porous or diffuse-porous; default: in turn")
+            ->check(CLI::IsMember({"conifer", "ring-porous", "diffuse-porous"}));
+    }
     site->add_option("OUTDIR", out, "Folder for scans, truth, cases.json and field-sheet.csv")->required();
     series->add_option("FILE", in, "JSON with widths_mm from bark to pith, last_year, dpi")->required();
     series->add_option("OUTDIR", out, "Folder for the scan and its truth")->required();
@@ -102,8 +105,10 @@ int main(int argc, char** argv) {
         }
         orders.push_back(*order);
     }
-    for (int i = 1; (*clear || *varied) && i <= count; ++i) {
-        orders.push_back(*clear ? clear_core(seed, i) : varied_core(seed, i, wood_type_from(wood)));
+    for (int i = 1; (*clear || *varied || *past) && i <= count; ++i) {
+        orders.push_back(*clear    ? clear_core(seed, i)
+                         : *varied ? varied_core(seed, i, wood_type_from(wood))
+                                   : past_pith_core(seed, i, wood_type_from(wood)));
     }
     for (const GradeName& kind : grades()) {
         for (int i = 0; *graded && (only.empty() || only == kind.name) && i < 3 * count; ++i) {

@@ -122,4 +122,25 @@ Order varied_core(std::uint64_t seed, int number, std::optional<WoodType> wood) 
     return {scene.name, word(kind) + "-varied", {scene}, format};
 }
 
+Order past_pith_core(std::uint64_t seed, int number, std::optional<WoodType> wood) {
+    Random random(mix(seed, 202), static_cast<std::uint64_t>(number));
+    Scene scene;
+    const WoodType kind = wood.value_or(all_wood_types[static_cast<std::size_t>(number) % all_wood_types.size()]);
+    scene.name = numbered("past-", number);
+    scene.seed = random.next();
+    scene.timber = some_timber(kind, random);
+    everyday(scene, random);
+    give_growth(scene, random);
+    scene.growth.rings = random.whole(25, 60);
+    scene.rings_to_pith = 0;
+    scene.pith_offset_mm = random.uniform(-0.4, 0.4) * scene.core_width_mm;
+    scene.past_pith_mm = random.chance(0.4) ? 1000.0 : random.uniform(5.0, 30.0);
+    scene.disturbances.scratches = random.uniform(0.2, 1.0);
+    scene.disturbances.dust = random.uniform(0.1, 0.8);
+    scene.disturbances.resin = random.chance(0.2) ? random.uniform(0.3, 0.8) : 0.0;
+    scene.scanner.noise = random.uniform(0.6, 2.0);
+    scene.scanner.grey = random.chance(0.12);
+    return {scene.name, word(kind) + "-past", {scene}, Format::Jpeg};
+}
+
 } // namespace pithward::demo

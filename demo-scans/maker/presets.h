@@ -23,4 +23,7 @@ struct Order {
 /// A wide spread of conditions, easy to hard. Of any wood, or of the one asked for.
 [[nodiscard]] Order varied_core(std::uint64_t seed, int number, std::optional<WoodType> wood);
 
+/// Cores that go past the pith, by a few rings or to the bark of the far side, of any wood, with some wear.
+[[nodiscard]] Order past_pith_core(std::uint64_t seed, int number, std::optional<WoodType> wood);
+
 } // namespace pithward::demo

@@ -77,6 +77,7 @@ void RingField::lay(const Scene& scene, const std::vector<PlannedRing>& plan, co
     for (std::size_t node = 0; node < directions; ++node) {
         const double angle = angle_of_node(node);
         const double fade = 0.5 * (1.0 + std::cos(angle)); // joins both ends of the table behind the pith
+        const double beyond = angle - std::copysign(std::numbers::pi, angle); // the angle as the far side counts it
         const double across = std::sin(std::clamp(angle, -0.5 * std::numbers::pi, 0.5 * std::numbers::pi));
         const double form = 1.0 + shape.eccentricity * std::cos(angle - widest) +
                             shape.ellipticity * std::cos(2.0 * (angle - widest) + 1.0);
@@ -91,7 +92,10 @@ void RingField::lay(const Scene& scene, const std::vector<PlannedRing>& plan, co
             const double even = nominal[k] * form;
             const double mean_radius = target + 0.5 * even;
             const double height = 0.20 * shape.waviness * std::min(smooth_width, 0.12 * mean_radius);
-            const double next_wave = fade * height * swell(seed, mean_radius * angle, static_cast<int>(k));
+            double next_wave = fade * height * swell(seed, mean_radius * angle, static_cast<int>(k));
+            if (scene.has_far_side()) {
+                next_wave += (1.0 - fade) * height * swell(mix(seed, 33), mean_radius * beyond, static_cast<int>(k));
+            }
             // A hollow left by a ring that ran out is filled again over some years.
             const double catch_up = 0.2 * (target + wave - radius);
             const double share = laid_share(plan[k], seed, radius * across - centre_y_);
@@ -104,7 +108,8 @@ void RingField::lay(const Scene& scene, const std::vector<PlannedRing>& plan, co
     }
 }
 
-RingField::Direction RingField::direction(double angle) const {
+RingField::Direction RingField::direction(double any_angle) const {
+    const double angle = std::remainder(any_angle, 2.0 * std::numbers::pi);
     const double place =
         std::clamp((std::asinh(angle / fine_angle) + half_range) / step, 1.0, static_cast<double>(directions) - 2.001);
     const double cell = std::floor(place);
@@ -125,23 +130,24 @@ double RingField::outside(int k, TreePoint p) const {
     return std::hypot(p.x, p.y) - radius(k, direction(std::atan2(p.y, p.x)));
 }
 
-std::optional<double> RingField::crossing_x(int k, double y) const {
+std::optional<double> RingField::crossing_x(int k, double y, Side side) const {
+    const double sign = side == Side::Near ? 1.0 : -1.0;
     if (k == 0) {
         return std::abs(y) < 1e-9 ? std::optional<double>(0.0) : std::nullopt;
     }
     double low = 0.0;
     double high = 1.0;
-    while (outside(k, {high, y}) < 0.0 && high < 1e4) {
+    while (outside(k, {sign * high, y}) < 0.0 && high < 1e4) {
         high *= 2.0;
     }
-    if (outside(k, {low, y}) >= 0.0) {
+    if (outside(k, {sign * low, y}) >= 0.0) {
         return std::nullopt;
     }
     for (int round = 0; round < 60; ++round) {
         const double middle = 0.5 * (low + high);
-        (outside(k, {middle, y}) < 0.0 ? low : high) = middle;
+        (outside(k, {sign * middle, y}) < 0.0 ? low : high) = middle;
     }
-    return 0.5 * (low + high);
+    return sign * 0.5 * (low + high);
 }
 
 double RingField::distance(int k, TreePoint p) const {

@@ -46,8 +46,10 @@ public:
 
     /// How far `p` lies outside boundary k, along the radius; negative inside.
     [[nodiscard]] double outside(int k, TreePoint p) const;
-    /// Where boundary k crosses the line y = `y`, on the side of the core; nothing where it does not.
-    [[nodiscard]] std::optional<double> crossing_x(int k, double y) const;
+    /// The side of the core's outer end, where x is positive, and the one beyond the pith.
+    enum class Side { Near, Far };
+    /// Where boundary k crosses the line y = `y` on a side of the pith; nothing where it does not.
+    [[nodiscard]] std::optional<double> crossing_x(int k, double y, Side side = Side::Near) const;
     /// Shortest distance from `p` to boundary k.
     [[nodiscard]] double distance(int k, TreePoint p) const;
     /// Width of ring k between two places on its boundaries: the mean of the two shortest distances.

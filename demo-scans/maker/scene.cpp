@@ -36,6 +36,9 @@ std::optional<Fault> fault_in(const Scene& s) {
         return wrong("with no rings to the pith the pith must lie on the core",
                      "make the offset smaller or ask for rings to the pith");
     }
+    if (!(s.past_pith_mm >= 0.0 && s.past_pith_mm <= 1000.0)) {
+        return wrong("the wood past the pith is not between 0 and 1000 mm", "choose a length that is");
+    }
     return std::nullopt;
 }
 
@@ -61,6 +64,9 @@ Outcome<TrayRendering> render_tray(const std::vector<Scene>& scenes) {
     TrayRendering rendering{.picture = scan(sheet), .truths = {}};
     for (const CoreModel& core : sheet.cores) {
         rendering.truths.push_back(truth_of(core, sheet.width, sheet.height));
+        if (core.scene.has_far_side()) {
+            rendering.truths.push_back(far_truth_of(core, sheet.width, sheet.height));
+        }
         if (sheet.board.mount.ruler) {
             rendering.truths.back().disturbances.push_back({"ruler",
                                                             1.0,

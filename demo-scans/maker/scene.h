@@ -140,6 +140,8 @@ struct Scene {
     int rings_to_pith =
         4; ///< Rings inside those with a width; more are added where the pith lies far off. 0: the pith is on the core.
     double pith_offset_mm = 0.5; ///< Sideways from the core's centre line, toward +y of an untilted core.
+    double past_pith_mm =
+        1.3; ///< With the pith on the core: wood beyond it. The far side's bark ends it at the latest.
     int sapwood_rings = 25;
     RingShape shape;
 
@@ -155,6 +157,9 @@ struct Scene {
     Mount mount;
     Scanner scanner;
     Disturbances disturbances;
+
+    /// Whether the core goes past the pith by some rings: less is its inner end, and no side of its own.
+    [[nodiscard]] bool has_far_side() const { return rings_to_pith <= 0 && past_pith_mm > 2.0; }
 };
 
 /// An image in memory: 8 bit, red, green, blue, row by row from the top.
@@ -170,7 +175,8 @@ struct Rendering {
     Truth truth;
 };
 
-/// Several cores on one scan: the picture, and the truth of each in the order of the scenes.
+/// Several cores on one scan: the picture, and the truth of each in the order of the scenes. A core that goes past the
+/// pith by some rings has two, one for each side of the pith; the second is named like the first with "-far" added.
 struct TrayRendering {
     Picture picture;
     std::vector<Truth> truths;

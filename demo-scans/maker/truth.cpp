@@ -68,8 +68,26 @@ struct Crossing {
     std::size_t piece = 0;
 };
 
-/// Walks the path and notes where it goes from outside each boundary to inside.
-std::vector<Crossing> crossings(const CoreModel& core, const Walk& walk,
+/// The path of the far side, from its outer end to the pith.
+std::vector<ImagePoint> far_path_of(const CoreModel& core) {
+    const double wood_end =
+        core.field.outer_x() -
+        core.field.crossing_x(core.field.count(), core.field.centre_y(), RingField::Side::Far).value_or(0.0);
+    const double from = std::min(core.a_end, wood_end + outside_mm);
+    const double to = std::min(from - 0.5, core.a_innermost + 3.0);
+    const Piece& piece = core.pieces.back();
+    const int parts = static_cast<int>(std::ceil(std::max(1.0, (from - to) / corner_mm)));
+    std::vector<ImagePoint> path;
+    for (int i = 0; i <= parts; ++i) {
+        path.push_back(core.to_image(piece, {from + (to - from) * i / parts, 0.0}));
+    }
+    path.push_back(core.to_image(piece, {core.field.outer_x(), -core.field.centre_y()}));
+    return path;
+}
+
+/// Walks the path and notes where it goes from outside each boundary to inside. `cut` tells that the path may start
+/// inside some, whose wood is not on the core.
+std::vector<Crossing> crossings(const CoreModel& core, const Walk& walk, bool cut,
                                 std::vector<std::pair<double, double>>& gap_list) {
     std::vector<Crossing> found;
     const auto outside = [&](int k, const CoreModel::InWood& w) { return core.field.outside(k, w.tree); };
@@ -86,7 +104,7 @@ std::vector<Crossing> crossings(const CoreModel& core, const Walk& walk,
         }
         if (!met_wood) {
             met_wood = true;
-            while (core.scene.lost_outer_mm > 0.0 && k >= least && outside(k, here) < 0.0) {
+            while (cut && k >= least && outside(k, here) < 0.0) {
                 --k; // lost with the outer wood
             }
         } else if (here.piece != last.piece) {
@@ -143,7 +161,10 @@ void add_false_rings(const CoreModel& core, Truth& truth) {
 
 } // namespace
 
-Truth truth_of(const CoreModel& core, int width_px, int height_px) {
+namespace {
+
+/// What is there along a path. `cut` as for crossings().
+Truth truth_along(const CoreModel& core, std::vector<ImagePoint> path, bool cut, int width_px, int height_px) {
     Truth truth;
     truth.name = core.scene.name;
     truth.timber = word(core.scene.timber);
@@ -151,12 +172,12 @@ Truth truth_of(const CoreModel& core, int width_px, int height_px) {
     truth.dpi = core.scene.dpi;
     truth.width_px = width_px;
     truth.height_px = height_px;
-    truth.path = path_of(core);
+    truth.path = std::move(path);
     truth.bark_left = core.scene.bark_left;
     const Walk walk(truth.path);
     const double mm = 25.4 / core.scene.dpi;
     std::vector<std::pair<double, double>> gaps;
-    const std::vector<Crossing> found = crossings(core, walk, gaps);
+    const std::vector<Crossing> found = crossings(core, walk, cut, gaps);
     const int complete = core.field.count() - (core.plan.back().complete ? 0 : 1);
     double last_visible = -1e9;
     const Crossing* before = nullptr;
@@ -209,7 +230,6 @@ Truth truth_of(const CoreModel& core, int width_px, int height_px) {
     }
     const ImagePoint off = truth.pith.at - truth.path.back();
     truth.pith.distance_mm = std::hypot(off.x, off.y) * mm;
-    add_false_rings(core, truth);
     for (std::size_t i = 0; i < gaps.size(); ++i) {
         const ImagePoint from = walk.at(gaps[i].first);
         const ImagePoint to = walk.at(gaps[i].second);
@@ -223,7 +243,22 @@ Truth truth_of(const CoreModel& core, int width_px, int height_px) {
                                        {"lateral_mm", after.lateral},
                                        {"tilt_deg", degrees(after.turn)}}});
     }
+    return truth;
+}
+
+} // namespace
+
+Truth truth_of(const CoreModel& core, int width_px, int height_px) {
+    Truth truth = truth_along(core, path_of(core), core.scene.lost_outer_mm > 0.0, width_px, height_px);
+    add_false_rings(core, truth);
     note_disturbances(core, truth);
+    return truth;
+}
+
+Truth far_truth_of(const CoreModel& core, int width_px, int height_px) {
+    Truth truth = truth_along(core, far_path_of(core), true, width_px, height_px);
+    truth.name += "-far";
+    truth.bark_left = !truth.bark_left;
     return truth;
 }
 

@@ -10,6 +10,9 @@ namespace pithward::demo {
 /// and the innermost boundary, less the gaps.
 [[nodiscard]] Truth truth_of(const CoreModel& core, int width_px, int height_px);
 
+/// The same on the far side of the pith, from its outer end to the pith, of a core that has one.
+[[nodiscard]] Truth far_truth_of(const CoreModel& core, int width_px, int height_px);
+
 /// Adds what the scene did to wood and scan, beside the gaps.
 void note_disturbances(const CoreModel& core, Truth& truth);
 

@@ -19,6 +19,7 @@ constexpr std::array kind_words{
     KindWord{FindingKind::Wedging, "wedging"},
     KindWord{FindingKind::Scale, "scale"},
     KindWord{FindingKind::Pith, "pith"},
+    KindWord{FindingKind::PastPith, "past-pith"},
     KindWord{FindingKind::Wood, "wood"},
     KindWord{FindingKind::Slip, "slip"},
 };

@@ -22,6 +22,7 @@ enum class FindingKind {
     Wedging,            ///< A ring that is on one side of the core only.
     Scale,              ///< The calibration is doubtful.
     Pith,               ///< The way to the pith could not be judged, or sources disagree.
+    PastPith,           ///< The core may go past the pith, or a path may end at what is none.
     Wood,               ///< The kind of wood was judged and is not sure.
     Slip,               ///< The other cores of the site show a ring too many or too few.
 };
@@ -65,7 +66,7 @@ struct Finding {
 };
 
 /// "possibly-false", "possibly-overlooked", "doubtful", "outer-wood", "bark-end", "lost-wood", "wedging", "scale",
-/// "pith", "wood", "slip".
+/// "pith", "past-pith", "wood", "slip".
 [[nodiscard]] std::string word(FindingKind kind);
 [[nodiscard]] std::optional<FindingKind> finding_kind_from(std::string_view word);
 /// "open", "proposal taken", "kept as it is", "can't be told".

@@ -2,6 +2,8 @@
 
 #include "libimaging/boundary/direction.h"
 #include "libimaging/boundary/flat_strip.h"
+#include "libimaging/boundary/path_to_pith.h"
+#include "libimaging/boundary/pith_crossing.h"
 #include "libimaging/boundary/wood/judge_wood.h"
 #include "libimaging/boundary/wood/wood_model.h"
 #include "libimaging/strip/core_finder.h"
@@ -10,38 +12,99 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 namespace pithward {
 
 namespace {
 
-constexpr double judging_px_per_mm = 24.0; ///< Coarse enough to be quick, fine enough to tell sharp from soft.
-constexpr double directing_half_mm = 1.6;  ///< The bend of the rings is taken within this of the path.
+constexpr double judging_px_per_mm = 24.0;    ///< Coarse enough to be quick, fine enough to tell sharp from soft.
+constexpr double directing_half_mm = 1.6;     ///< The bend of the rings is taken within this of the path.
+constexpr double worth_asking = -2.0;         ///< Log odds from which a pith on the core is asked about ...
+constexpr double taken = 0.0;                 ///< ... and from which the paths end there.
+constexpr double least_side_to_read_mm = 4.0; ///< Less wood past the pith is left out.
 
-Outcome<FoundCore> directed(const ScanFile& scan, const Calibration& calibration, const CoreOutline& outline) {
-    const StripGeometry geometry(outline.path, calibration);
-    const double px_per_mm = std::min(judging_px_per_mm, calibration.px_per_mm());
+double probability_of(double log_odds) {
+    return 1.0 / (1.0 + std::exp(-log_odds));
+}
+
+/// A path's strip at judging resolution.
+struct Look {
+    StripGeometry geometry;
+    Lanes lanes;
+};
+
+Outcome<Look> look_along(const ScanFile& scan, const Calibration& calibration, const std::vector<ImagePoint>& path,
+                         double width_mm) {
+    const StripGeometry geometry(path, calibration);
     LanesOptions options;
     options.beyond_mm = 0.0;
-    options.half_breadth_mm = 0.5 * outline.width_mm;
-    const auto lanes = lanes_along(scan, geometry, px_per_mm, options);
+    options.half_breadth_mm = 0.5 * width_mm;
+    auto lanes = lanes_along(scan, geometry, std::min(judging_px_per_mm, calibration.px_per_mm()), options);
     if (!lanes) {
         return tl::unexpected(lanes.error());
     }
-    FoundCore core;
-    core.wood = boundary::judge_wood(*lanes);
-    const Lanes middle = middle_of(*lanes, directing_half_mm);
+    return Look{geometry, std::move(*lanes)};
+}
+
+boundary::FlatStrip flattened(const Look& look, WoodType wood) {
+    const Lanes middle = middle_of(look.lanes, directing_half_mm);
     const boundary::Relief relief = boundary::relief_of(middle);
-    const boundary::WoodModel& model = boundary::wood_model(core.wood->type);
-    const boundary::Direction direction = boundary::direction_of(
-        boundary::flat_strip(middle, relief, model.signal(relief, middle), geometry.length_mm()));
+    const boundary::WoodModel& model = boundary::wood_model(wood);
+    return boundary::flat_strip(middle, relief, model.signal(relief, middle), look.geometry.length_mm());
+}
+
+/// One side of a core with its pith on it. That the path leads to the pith is evidence of the bark end too.
+Outcome<FoundCore> side_of(const ScanFile& scan, const Calibration& calibration, FoundCore core, double pith_log_odds) {
+    const auto look = look_along(scan, calibration, core.path, core.width_mm);
+    if (!look) {
+        return tl::unexpected(look.error());
+    }
+    const boundary::Direction direction = boundary::direction_of(flattened(*look, core.wood->type));
+    core.bark_end = {"curvature", probability_of(std::max(0.0, direction.log_odds + pith_log_odds))};
+    return core;
+}
+
+Outcome<std::vector<FoundCore>> cores_of(const ScanFile& scan, const Calibration& calibration,
+                                         const CoreOutline& outline) {
+    const auto look = look_along(scan, calibration, outline.path, outline.width_mm);
+    if (!look) {
+        return tl::unexpected(look.error());
+    }
+    FoundCore core;
     core.path = outline.path;
     core.width_mm = outline.width_mm;
-    core.bark_end = {direction.how, 1.0 / (1.0 + std::exp(-std::abs(direction.log_odds)))};
-    if (direction.log_odds < 0.0) {
-        std::ranges::reverse(core.path);
+    core.wood = boundary::judge_wood(look->lanes);
+    const boundary::FlatStrip flat = flattened(*look, core.wood->type);
+    const auto crossing = boundary::pith_crossing(look->lanes, flat);
+    if (crossing && crossing->log_odds > worth_asking) {
+        core.pith = PithOnCore{look->geometry.image_point(crossing->at), probability_of(crossing->log_odds)};
     }
-    return core;
+    if (!crossing || crossing->log_odds <= taken) {
+        const boundary::Direction direction = boundary::direction_of(flat);
+        core.bark_end = {direction.how, probability_of(std::abs(direction.log_odds))};
+        if (direction.log_odds < 0.0) {
+            std::ranges::reverse(core.path);
+        }
+        return std::vector<FoundCore>{core};
+    }
+    core.pith->path_ends_there = true;
+    const double before_mm = crossing->at.s_mm;
+    const double after_mm = look->geometry.length_mm() - before_mm;
+    std::vector<FoundCore> sides;
+    for (const bool forward : {true, false}) {
+        if ((forward ? before_mm : after_mm) < std::min(least_side_to_read_mm, std::max(before_mm, after_mm))) {
+            continue;
+        }
+        FoundCore side = core;
+        side.path = boundary::path_to_pith(outline.path, calibration, core.pith->at, before_mm, forward);
+        auto read = side_of(scan, calibration, std::move(side), crossing->log_odds);
+        if (!read) {
+            return tl::unexpected(read.error());
+        }
+        sides.push_back(std::move(*read));
+    }
+    return sides;
 }
 
 } // namespace
@@ -53,16 +116,18 @@ Outcome<std::vector<FoundCore>> find_cores(const ScanFile& scan, const Calibrati
         return tl::unexpected(outlines.error());
     }
     std::vector<FoundCore> cores;
+    double done = 0.0;
     for (const CoreOutline& outline : *outlines) {
         if (work.stopped()) {
             return fail(scan.header().file, "stopped", "start again when wanted");
         }
-        auto core = directed(scan, calibration, outline);
-        if (!core) {
-            return tl::unexpected(core.error());
+        auto found = cores_of(scan, calibration, outline);
+        if (!found) {
+            return tl::unexpected(found.error());
         }
-        cores.push_back(std::move(*core));
-        work.report(0.7 + 0.3 * static_cast<double>(cores.size()) / static_cast<double>(outlines->size()));
+        std::ranges::move(*found, std::back_inserter(cores));
+        done += 1.0;
+        work.report(0.7 + 0.3 * done / static_cast<double>(outlines->size()));
     }
     return cores;
 }
@@ -75,6 +140,7 @@ ReadingRequest request_for(const FoundCore& core, const std::string& scan_name, 
     request.bark_end = core.bark_end;
     request.breadth_mm = core.width_mm;
     request.judged = core.wood;
+    request.pith = core.pith;
     return request;
 }
 

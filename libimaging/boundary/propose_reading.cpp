@@ -279,6 +279,9 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
         return tl::unexpected(no_wood(scan.header().file, "no wood with ring boundaries was found under the path"));
     }
     add_findings(reading, outer, request.outer != OuterWood::Unknown, wood);
+    if (request.pith) {
+        add_seen_pith(reading, *request.pith);
+    }
     work.report(1.0);
     return reading;
 }

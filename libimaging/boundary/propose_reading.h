@@ -3,6 +3,7 @@
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/reading.h"
 #include "libcore/specimen/work.h"
+#include "libimaging/boundary/path_to_pith.h"
 #include "libimaging/boundary/wood/judge_wood.h"
 #include "libimaging/scan/scan_file.h"
 
@@ -20,6 +21,7 @@ struct ReadingRequest {
     BarkEnd bark_end;
     std::optional<WoodType> wood;                  ///< Nothing: as `judged`, or judged from the wood.
     std::optional<boundary::WoodJudgement> judged; ///< Where the wood was judged before (find_cores).
+    std::optional<PithOnCore> pith;                ///< Where the pith was seen on the core (find_cores).
     OuterWood outer = OuterWood::Unknown;
     std::optional<Year> last_year;
     double breadth_mm =

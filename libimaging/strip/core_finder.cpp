@@ -28,7 +28,7 @@ constexpr double knot_mm = 8.0;      ///< Distance of the points of a proposed p
 cv::Mat1b clean(const cv::Mat1b& texture, double px_per_mm) {
     const auto odd = [](double size) { return 2 * static_cast<int>(0.5 * size) + 1; };
     cv::Mat1b mask;
-    cv::morphologyEx(texture, mask, cv::MORPH_CLOSE, cv::Mat1b::ones(odd(0.4 * px_per_mm), odd(join_mm * px_per_mm)));
+    cv::morphologyEx(texture, mask, cv::MORPH_CLOSE, cv::Mat1b::ones(odd(0.5 * px_per_mm), odd(join_mm * px_per_mm)));
     cv::morphologyEx(mask, mask, cv::MORPH_OPEN, cv::Mat1b::ones(odd(0.8 * px_per_mm), odd(3.0 * px_per_mm)));
     return mask;
 }
@@ -42,16 +42,17 @@ struct Section {
 std::vector<Section> sections_of(const cv::Mat1i& labels, int label, const cv::Rect& box) {
     std::vector<Section> out(static_cast<std::size_t>(box.width));
     for (int x = 0; x < box.width; ++x) {
-        double sum = 0.0;
-        int count = 0;
+        // From edge to edge: rays along the core leave holes.
+        int first = -1;
+        int last = -1;
         for (int y = box.y; y < box.y + box.height; ++y) {
             if (labels(y, box.x + x) == label) {
-                sum += y;
-                ++count;
+                first = first < 0 ? y : first;
+                last = y;
             }
         }
-        if (count > 0) {
-            out[static_cast<std::size_t>(x)] = {sum / count, static_cast<double>(count)};
+        if (first >= 0) {
+            out[static_cast<std::size_t>(x)] = {0.5 * (first + last), last - first + 1.0};
         }
     }
     return out;

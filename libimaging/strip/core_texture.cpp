@@ -9,9 +9,10 @@ namespace pithward::strip {
 
 namespace {
 
-constexpr double along_mm = 2.0;     ///< Averaging of the energies along the rows ...
-constexpr double across_mm = 0.15;   ///< ... and across them: the core's edges stay sharp.
-constexpr double least_share = 0.42; ///< Share of the energy that must belong to texture across the rows.
+constexpr double along_mm = 2.0;   ///< Averaging of the energies along the rows ...
+constexpr double across_mm = 0.15; ///< ... and across them: the core's edges stay sharp.
+constexpr double least_share =
+    0.22; ///< Share of the energy that must belong to texture across the rows: hardwoods have rays along them.
 constexpr double least_energy = 1.2; ///< In squared grey levels a pixel: noise of a smooth surface lies under it.
 constexpr double same = 0.55;        ///< Correlation from which a profile repeats itself.
 

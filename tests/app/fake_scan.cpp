@@ -71,7 +71,7 @@ OpenedScan fake_scan(const std::string& path) {
     const std::string name = scan.name();
     scan.find_cores = [name](const Calibration&, const Work&) -> Outcome<std::vector<FoundCore>> {
         const ReadingRequest request = fake_request(name);
-        return std::vector{FoundCore{request.path, request.bark_end, 2.6, std::nullopt}};
+        return std::vector{FoundCore{request.path, request.bark_end, 2.6, std::nullopt, std::nullopt}};
     };
     scan.propose = [](const ReadingRequest& request, const Work&) -> Outcome<Reading> { return fake_reading(request); };
     return scan;

@@ -39,7 +39,7 @@ TEST(Words, ReadBackAsTheSameValue) {
     }
     for (const FindingKind kind : {FindingKind::PossiblyFalse, FindingKind::PossiblyOverlooked, FindingKind::Doubtful,
                                    FindingKind::OuterWood, FindingKind::BarkEnd, FindingKind::LostWood,
-                                   FindingKind::Wedging, FindingKind::Scale, FindingKind::Pith, FindingKind::Slip}) {
+                                   FindingKind::Wedging, FindingKind::Scale, FindingKind::Pith, FindingKind::PastPith, FindingKind::Slip}) {
         EXPECT_EQ(finding_kind_from(word(kind)), kind);
     }
     EXPECT_FALSE(wood_type_from("birch"));
