@@ -54,13 +54,22 @@ boundary::FlatStrip flattened(const Look& look, WoodType wood) {
     return boundary::flat_strip(middle, relief, model.signal(relief, middle), look.geometry.length_mm());
 }
 
+/// Which way a strip runs. In diffuse-porous wood sharp changes say nothing of that: vessels and lines lie on either
+/// side.
+boundary::Direction direction_in(const boundary::FlatStrip& flat, WoodType wood) {
+    if (wood == WoodType::DiffusePorous) {
+        return {boundary::curvature_log_odds(flat), "curvature"};
+    }
+    return boundary::direction_of(flat);
+}
+
 /// One side of a core with its pith on it. That the path leads to the pith is evidence of the bark end too.
 Outcome<FoundCore> side_of(const ScanFile& scan, const Calibration& calibration, FoundCore core, double pith_log_odds) {
     const auto look = look_along(scan, calibration, core.path, core.width_mm);
     if (!look) {
         return tl::unexpected(look.error());
     }
-    const boundary::Direction direction = boundary::direction_of(flattened(*look, core.wood->type));
+    const boundary::Direction direction = direction_in(flattened(*look, core.wood->type), core.wood->type);
     core.bark_end = {"curvature", probability_of(std::max(0.0, direction.log_odds + pith_log_odds))};
     return core;
 }
@@ -81,7 +90,7 @@ Outcome<std::vector<FoundCore>> cores_of(const ScanFile& scan, const Calibration
         core.pith = PithOnCore{look->geometry.image_point(crossing->at), probability_of(crossing->log_odds)};
     }
     if (!crossing || crossing->log_odds <= taken) {
-        const boundary::Direction direction = boundary::direction_of(flat);
+        const boundary::Direction direction = direction_in(flat, core.wood->type);
         core.bark_end = {direction.how, probability_of(std::abs(direction.log_odds))};
         if (direction.log_odds < 0.0) {
             std::ranges::reverse(core.path);

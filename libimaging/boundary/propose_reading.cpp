@@ -8,6 +8,7 @@
 #include "libimaging/boundary/outer_end.h"
 #include "libimaging/boundary/sequence.h"
 #include "libimaging/boundary/texture.h"
+#include "libimaging/boundary/why_no_wood.h"
 #include "libimaging/boundary/wood/judge_wood.h"
 #include "libimaging/boundary/wood/wood_model.h"
 #include "libimaging/strip/lanes.h"
@@ -252,6 +253,9 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     const WoodJudgement wood = wood_of(request, *lanes);
     const WoodModel& model = wood_model(wood.type);
     const FlatStrip strip = flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm(), flattening);
+    if (const auto why = why_no_wood(wood_signs(*lanes, relief, strip), model.type, geometry.length_mm())) {
+        return tl::unexpected(no_wood(scan.header().file, "no wood with rings across the path was found: " + *why));
+    }
     const std::vector<Mark> marks = model.marks(strip);
     const OuterEnd outer = outer_end(*lanes, strip, marks);
     const double first = outer.edge_seen ? outer.column : strip.column(0.0);

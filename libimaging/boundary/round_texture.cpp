@@ -1,7 +1,7 @@
 #include "libimaging/boundary/round_texture.h"
 
 #include "libimaging/boundary/filters.h"
-#include "libimaging/robust/median.h"
+#include "libimaging/boundary/grain_direction.h"
 
 #include <opencv2/core/utility.hpp>
 
@@ -19,9 +19,6 @@ using Angle4 = std::complex<float>; ///< Coherence times the unit vector of four
 
 constexpr double fine_mm = 0.1;         ///< Columns are averaged to about this.
 constexpr double cell_mm = 0.3;         ///< One look of the field.
-constexpr double light_mm = 1.5;        ///< Slower changes along the path are light and stain.
-constexpr double window_mm = 0.3;       ///< The structure tensor is averaged over this.
-constexpr double weak_share = 0.5;      ///< Share of the usual energy at which coherence is halved.
 constexpr double around_mm = 10.0;      ///< So far round a centre the texture has a say.
 constexpr double pith_mm = 0.6;         ///< Nearer to it directions mean nothing.
 constexpr double beyond_mm = 6.0;       ///< Centres are sought so far beyond the ends.
@@ -38,48 +35,24 @@ struct Field {
     [[nodiscard]] int columns() const { return static_cast<int>(rows.front().size()); }
 };
 
-/// Adds the coherent gradients of one scale.
-void add_scale(const cv::Mat1f& tone, double px_mm, double lane_mm, double scale_mm, cv::Mat1f& cosine,
-               cv::Mat1f& sine) {
-    const cv::Mat1f soft = smooth(tone, scale_mm / lane_mm, scale_mm / px_mm);
-    cv::Mat1f along = cv::Mat1f::zeros(soft.size());
-    cv::Mat1f across = cv::Mat1f::zeros(soft.size());
-    for (int row = 1; row + 1 < soft.rows; ++row) {
-        for (int c = 1; c + 1 < soft.cols; ++c) {
-            along(row, c) = (soft(row, c + 1) - soft(row, c - 1)) / static_cast<float>(2.0 * px_mm);
-            across(row, c) = (soft(row + 1, c) - soft(row - 1, c)) / static_cast<float>(2.0 * lane_mm);
-        }
-    }
-    const auto averaged = [&](const cv::Mat1f& a, const cv::Mat1f& b) {
-        return smooth(a.mul(b), window_mm / lane_mm, window_mm / px_mm);
-    };
-    const cv::Mat1f ss = averaged(along, along);
-    const cv::Mat1f uu = averaged(across, across);
-    const cv::Mat1f su = averaged(along, across);
-    const cv::Mat1f energy = ss + uu;
-    std::vector<float> energies(energy.begin(), energy.end());
-    const float weak = static_cast<float>(weak_share) * median_in_place(energies) + 1e-9F;
-    for (int row = 0; row < soft.rows; ++row) {
-        for (int c = 0; c < soft.cols; ++c) {
-            const float re = ss(row, c) - uu(row, c);
-            const float im = 2.0F * su(row, c);
-            const float size = std::hypot(re, im);
-            const float scale = size / (energy(row, c) + weak) / std::max(size * size, 1e-20F);
-            cosine(row, c) += scale * (re * re - im * im) / static_cast<float>(scales.size());
-            sine(row, c) += scale * 2.0F * re * im / static_cast<float>(scales.size());
-        }
-    }
-}
-
 Field field_of(const cv::Mat1f& tone, const Lanes& lanes) {
     const int step = std::max(1, static_cast<int>(std::lround(fine_mm / lanes.px_mm)));
     const double px_mm = lanes.px_mm * step;
     const cv::Mat1f fine = shorten(tone, step);
-    const cv::Mat1f flat = fine - smooth(fine, 0.0, light_mm / px_mm);
+    const cv::Mat1f flat = without_light(fine, px_mm);
     cv::Mat1f cosine = cv::Mat1f::zeros(flat.size());
     cv::Mat1f sine = cv::Mat1f::zeros(flat.size());
     for (const double scale : scales) {
-        add_scale(flat, px_mm, lanes.lane_mm, scale, cosine, sine);
+        const GrainDirection grain = grain_direction(flat, px_mm, lanes.lane_mm, scale);
+        for (int row = 0; row < flat.rows; ++row) {
+            for (int c = 0; c < flat.cols; ++c) {
+                const float re = grain.cosine(row, c);
+                const float im = grain.sine(row, c);
+                const float share = 1.0F / (std::max(std::hypot(re, im), 1e-12F) * static_cast<float>(scales.size()));
+                cosine(row, c) += share * (re * re - im * im);
+                sine(row, c) += share * 2.0F * re * im;
+            }
+        }
     }
     const int columns = std::max(1, static_cast<int>(std::lround(cell_mm / px_mm)));
     const int rows = std::max(1, static_cast<int>(std::lround(cell_mm / lanes.lane_mm)));

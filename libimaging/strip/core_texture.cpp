@@ -14,6 +14,7 @@ constexpr double across_mm = 0.15; ///< ... and across them: the core's edges st
 constexpr double least_share =
     0.22; ///< Share of the energy that must belong to texture across the rows: hardwoods have rays along them.
 constexpr double least_energy = 1.2; ///< In squared grey levels a pixel: noise of a smooth surface lies under it.
+constexpr double slow_mm = 2.0;      ///< What changes over more than this is no graduation.
 constexpr double same = 0.55;        ///< Correlation from which a profile repeats itself.
 
 cv::Mat1f squared(const cv::Mat1f& values) {
@@ -59,6 +60,25 @@ std::vector<double> profile_along(const cv::Mat1f& grey, const std::vector<Image
     return profile;
 }
 
+/// The profile less its running mean over `window` places: light that changes slowly is like itself at any lag.
+std::vector<double> without_slow(const std::vector<double>& profile, int window) {
+    std::vector<double> quick(profile.size());
+    const int n = static_cast<int>(profile.size());
+    double sum = 0.0;
+    int from = 0;
+    int to = 0;
+    for (int i = 0; i < n; ++i) {
+        for (; to < std::min(n, i + window / 2 + 1); ++to) {
+            sum += profile[static_cast<std::size_t>(to)];
+        }
+        for (; from < i - window / 2; ++from) {
+            sum -= profile[static_cast<std::size_t>(from)];
+        }
+        quick[static_cast<std::size_t>(i)] = profile[static_cast<std::size_t>(i)] - sum / (to - from);
+    }
+    return quick;
+}
+
 /// True when the profile agrees with itself moved by `lag`, within a twentieth of a millimetre or so.
 bool repeats_at(const std::vector<double>& profile, double lag) {
     double best = -1.0;
@@ -98,7 +118,8 @@ bool is_ruler(const cv::Mat1f& grey, const std::vector<ImagePoint>& path, double
     const double step = 0.4 * px_per_mm;
     const int lines = 1 + static_cast<int>(2.0 * half_width / step);
     for (int line = 0; line < lines; ++line) {
-        const std::vector<double> profile = profile_along(grey, path, line * step - half_width);
+        const std::vector<double> profile =
+            without_slow(profile_along(grey, path, line * step - half_width), static_cast<int>(slow_mm * px_per_mm));
         if (repeats_at(profile, px_per_mm) && repeats_at(profile, 3.0 * px_per_mm)) {
             return true;
         }

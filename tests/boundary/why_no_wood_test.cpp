@@ -1,0 +1,141 @@
+#include "libimaging/boundary/find_cores.h"
+#include "libimaging/boundary/propose_reading.h"
+#include "tests/support/rendered_scan.h"
+
+#include <gtest/gtest.h>
+#include <opencv2/imgproc.hpp>
+
+#include <string>
+
+namespace pithward::test {
+namespace {
+
+constexpr int wide = 3000;
+constexpr int high = 300;
+
+/// A picture of 1200 dpi from brightness values about 1, tinted like wood.
+demo::Picture tinted(const cv::Mat1f& values) {
+    demo::Picture picture = plain_picture(values.cols, values.rows, 0, 1200.0);
+    const float tint[3] = {214.0F, 178.0F, 128.0F};
+    auto to = picture.pixels.begin();
+    for (const float value : values) {
+        for (const float channel : tint) {
+            *to++ = cv::saturate_cast<std::uint8_t>(channel * value);
+        }
+    }
+    return picture;
+}
+
+/// Noise smoothed by so many pixels across and along, of a relative spread of 0.12.
+cv::Mat1f textured_noise(double across, double along) {
+    cv::Mat1f noise(high, wide);
+    cv::theRNG().state = 11;
+    cv::randn(noise, 0.0, 1.0);
+    if (across > 0.0) {
+        cv::GaussianBlur(noise, noise, cv::Size(0, 0), along, across);
+    }
+    cv::Scalar mean;
+    cv::Scalar deviation;
+    cv::meanStdDev(noise, mean, deviation);
+    return 1.0F + noise * (0.12 / deviation[0]);
+}
+
+/// Threads over and under each other, `pitch` pixels apart.
+cv::Mat1f cloth(double pitch) {
+    cv::Mat1f values(high, wide);
+    for (int y = 0; y < high; ++y) {
+        for (int x = 0; x < wide; ++x) {
+            const bool over = (static_cast<int>(x / pitch) + static_cast<int>(y / pitch)) % 2 == 0;
+            values(y, x) = static_cast<float>(0.6 + 0.4 * std::abs(std::sin(CV_PI * (over ? x : y) / pitch)));
+        }
+    }
+    return values;
+}
+
+cv::Mat1f print() {
+    cv::Mat1f values(high, wide, 1.15F);
+    for (int line = 0; line < 3; ++line) {
+        cv::putText(values, "The rings of a tree tell how it grew from one year to the next and when",
+                    {10, 90 + 90 * line}, cv::FONT_HERSHEY_SIMPLEX, 2.4, cv::Scalar(0.15), 7, cv::LINE_AA);
+    }
+    return values;
+}
+
+/// What is read of a picture along its middle, or nothing; a confident reading fails the test.
+void expect_not_read(const cv::Mat1f& values, const std::string& what) {
+    SCOPED_TRACE(what);
+    const TemporaryFolder folder;
+    const ScanFile scan = opened(folder, tinted(values));
+    ReadingRequest drawn;
+    drawn.calibration = *believed_calibration(scan.header(), std::nullopt);
+    drawn.path = {{60.0, 0.5 * high}, {wide - 60.0, 0.5 * high}};
+    std::vector<ReadingRequest> asked{drawn};
+    const auto found = find_cores(scan, drawn.calibration);
+    ASSERT_TRUE(found.has_value());
+    for (const FoundCore& core : *found) {
+        asked.push_back(request_for(core, "scan", drawn.calibration));
+    }
+    for (const ReadingRequest& request : asked) {
+        const auto reading = propose_reading(scan, request);
+        ASSERT_FALSE(reading.has_value()) << reading->boundaries.size() << " boundaries";
+        EXPECT_NE(reading.error().what.find("no wood"), std::string::npos) << reading.error().line();
+        EXPECT_FALSE(reading.error().remedy.empty());
+    }
+}
+
+TEST(WhyNoWood, NoiseIsNoWood) {
+    expect_not_read(textured_noise(0.0, 0.0), "white noise");
+    expect_not_read(textured_noise(2.0, 2.0), "fine clouds");
+    expect_not_read(textured_noise(6.0, 6.0), "clouds");
+    expect_not_read(textured_noise(14.0, 14.0), "broad clouds");
+}
+
+TEST(WhyNoWood, StreaksAreNoWoodWhicheverWayTheyRun) {
+    expect_not_read(textured_noise(30.0, 3.0), "across");
+    expect_not_read(textured_noise(3.0, 30.0), "along");
+}
+
+TEST(WhyNoWood, ClothAndPrintAreNoWood) {
+    expect_not_read(cloth(16.0), "fine cloth");
+    expect_not_read(cloth(50.0), "coarse cloth");
+    expect_not_read(print(), "print");
+}
+
+TEST(WhyNoWood, APathAlongTheRingsIsToldSo) {
+    const TemporaryFolder folder;
+    demo::Scene scene = clear_scene(510, 2, 30);
+    scene.core_width_mm = 14.0; // a slat, wide enough for a path along its rings
+    scene.mount.width_mm = 20.0;
+    scene.tilt_deg = 0.0;
+    const RenderedScan core = rendered_scan(folder, scene);
+    const demo::TrueBoundary& ring = core.truth().boundaries[core.truth().boundaries.size() / 2];
+    ReadingRequest request;
+    request.calibration = core.calibration;
+    const double reach = 6.0 * core.calibration.px_per_mm_y;
+    request.path = {{ring.at.x, ring.at.y - reach}, {ring.at.x, ring.at.y + reach}};
+    const auto reading = propose_reading(core.scan, request);
+    ASSERT_FALSE(reading.has_value());
+    EXPECT_NE(reading.error().what.find("runs along the path"), std::string::npos) << reading.error().line();
+}
+
+TEST(WhyNoWood, WoodOfAnyKindIsReadAlsoAsOnePathAcrossThePith) {
+    const TemporaryFolder folder;
+    for (const demo::Timber timber : {demo::Timber::Larch, demo::Timber::Ash, demo::Timber::Beech}) {
+        demo::Scene scene = clear_scene(515, 3, 40);
+        scene.timber = timber;
+        scene.widths_mm.clear();
+        scene.growth.rings = 25;
+        scene.rings_to_pith = 0;
+        scene.pith_offset_mm = 0.4;
+        scene.past_pith_mm = 1000.0;
+        const RenderedScan core = rendered_tray(folder, {scene});
+        ReadingRequest request;
+        request.calibration = core.calibration;
+        request.path = {core.truths[0].path.front(), core.truths[1].path.front()};
+        const auto reading = propose_reading(core.scan, request);
+        EXPECT_TRUE(reading.has_value()) << demo::word(timber) << ": " << reading.error().line();
+    }
+}
+
+} // namespace
+} // namespace pithward::test
