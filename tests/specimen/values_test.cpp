@@ -37,9 +37,10 @@ TEST(Words, ReadBackAsTheSameValue) {
          {Flag::Faint, Flag::VeryNarrow, Flag::Wedging, Flag::Steep, Flag::WidthOutlier, Flag::NearBreak}) {
         EXPECT_EQ(flag_from(word(flag)), flag);
     }
-    for (const FindingKind kind : {FindingKind::PossiblyFalse, FindingKind::PossiblyOverlooked, FindingKind::Doubtful,
-                                   FindingKind::OuterWood, FindingKind::BarkEnd, FindingKind::LostWood,
-                                   FindingKind::Wedging, FindingKind::Scale, FindingKind::Pith, FindingKind::PastPith, FindingKind::Slip}) {
+    for (const FindingKind kind :
+         {FindingKind::PossiblyFalse, FindingKind::PossiblyOverlooked, FindingKind::Doubtful, FindingKind::OuterWood,
+          FindingKind::BarkEnd, FindingKind::LostWood, FindingKind::Wedging, FindingKind::Scale, FindingKind::Pith,
+          FindingKind::PastPith, FindingKind::Slip}) {
         EXPECT_EQ(finding_kind_from(word(kind)), kind);
     }
     EXPECT_FALSE(wood_type_from("birch"));
