@@ -127,10 +127,12 @@ std::optional<RoundTexture> round_texture(const cv::Mat1f& tone, const Lanes& la
     const int beyond = static_cast<int>(beyond_mm / field.step_mm);
     const double most_aside = std::abs(field.u_mm.front());
     std::vector<std::pair<double, std::vector<std::vector<Angle4>>>> centres;
-    for (double aside = -most_aside; aside <= most_aside + 0.01; aside += aside_step) {
+    const int asides = static_cast<int>(2.0 * most_aside / aside_step) + 1;
+    for (int k = 0; k < asides; ++k) {
+        const double aside = k * aside_step - most_aside;
         centres.emplace_back(aside, expected(field, aside, reach));
     }
-    std::vector<RoundTexture> best(static_cast<std::size_t>(columns + 2 * beyond));
+    std::vector<RoundTexture> best(static_cast<std::size_t>(columns) + 2 * static_cast<std::size_t>(beyond));
     cv::parallel_for_(cv::Range(-beyond, columns + beyond), [&](const cv::Range& part) {
         for (int at = part.start; at < part.end; ++at) {
             const int middle = std::clamp(at, 0, columns);
