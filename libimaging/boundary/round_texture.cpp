@@ -140,7 +140,8 @@ std::optional<RoundTexture> round_texture(const cv::Mat1f& tone, const Lanes& la
             const int to = std::clamp(at + reach + 1, middle, columns);
             const double straight_before = straight_agreement(summed, from, middle);
             const double straight_after = straight_agreement(summed, middle, to);
-            RoundTexture& here = best[static_cast<std::size_t>(at + beyond)];
+            const int place = at + beyond;
+            RoundTexture& here = best[static_cast<std::size_t>(place)];
             here.before = -1e9;
             for (const auto& [aside, hoped] : centres) {
                 const double before = agreement(field, hoped, at, from, middle, reach) - straight_before;
