@@ -4,6 +4,7 @@
 #include "app/batch/measure_outputs.h"
 #include "app/batch/scan_scale.h"
 #include "libcore/measure/measure.h"
+#include "libcore/pith/judge_pith.h"
 #include "libimaging/boundary/find_cores.h"
 #include "libimaging/boundary/propose_reading.h"
 #include "libimaging/scan/threads.h"
@@ -43,6 +44,10 @@ Outcome<MeasuredReading> read_core(const ScanFile& scan, const ScanScale& scale,
     }
     scale.add_findings(*reading);
     auto series = measure(*reading);
+    if (series) {
+        *reading = with_pith(std::move(*reading), *series);
+        series = measure(*reading); // with the pith on the core the innermost ring has a width
+    }
     if (!series) {
         return tl::unexpected(series.error());
     }

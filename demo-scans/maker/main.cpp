@@ -1,5 +1,6 @@
 #include "demo-scans/maker/folder.h"
 #include "demo-scans/maker/graded.h"
+#include "demo-scans/maker/pith_cores.h"
 #include "demo-scans/maker/site.h"
 #include "libcore/formats/field_sheet.h"
 #include "libcore/formats/whole_file.h"
@@ -69,8 +70,9 @@ int main(int argc, char** argv) {
     CLI::App* varied = app.add_subcommand("varied", "Cores in all sorts of conditions, easy to hard");
     CLI::App* graded = app.add_subcommand("graded", "Cores of every kind at three strengths of disturbance");
     CLI::App* past = app.add_subcommand("past", "Cores that go past the pith");
+    CLI::App* pith = app.add_subcommand("pith", "Inner ends of cores that miss the pith by up to 20 mm");
     CLI::App* series = app.add_subcommand("series", "One core with given ring widths");
-    for (CLI::App* command : {clear, varied, graded, past}) {
+    for (CLI::App* command : {clear, varied, graded, past, pith}) {
         command->add_option("OUTDIR", out, "Folder for scans, truth and cases.json")->required();
         command->add_option("--count", count, "How many; graded: of each kind and strength")
             ->check(CLI::Range(1, 10'000));
@@ -109,6 +111,9 @@ int main(int argc, char** argv) {
         orders.push_back(*clear    ? clear_core(seed, i)
                          : *varied ? varied_core(seed, i, wood_type_from(wood))
                                    : past_pith_core(seed, i, wood_type_from(wood)));
+    }
+    for (int i = 1; *pith && i <= count; ++i) {
+        orders.push_back(pith_core(seed, i));
     }
     for (const GradeName& kind : grades()) {
         for (int i = 0; *graded && (only.empty() || only == kind.name) && i < 3 * count; ++i) {

@@ -185,6 +185,14 @@ private:
             return {};
         }
         const Pith& pith = *reading_.pith;
+        Json others = Json::array();
+        for (const OtherPith& other : pith.others) {
+            others.push_back({{"method", as_utf8(other.method)},
+                              {"distance_mm", mm(other.distance)},
+                              {"distance_low_mm", mm(other.distance_low)},
+                              {"distance_high_mm", mm(other.distance_high)},
+                              {"missing_rings", other.missing_rings}});
+        }
         return {{"inside", pith.inside},
                 {"x", px(pith.at.x)},
                 {"y", px(pith.at.y)},
@@ -193,7 +201,8 @@ private:
                 {"distance_high_mm", mm(pith.distance_high)},
                 {"missing_rings", pith.missing_rings},
                 {"missing_low", pith.missing_low},
-                {"missing_high", pith.missing_high}};
+                {"missing_high", pith.missing_high},
+                {"other_methods", std::move(others)}};
     }
 
     Json findings() {

@@ -196,9 +196,10 @@ private:
         push(ring);
     }
 
-    /// With the pith on the core the innermost ring runs from its outer edge to the pith.
+    /// With the pith on the core the innermost ring runs from its outer edge to the pith, unless rings between were
+    /// overlooked.
     void add_innermost(const Node& innermost) {
-        if (floating_ || !reading_.pith || !reading_.pith->inside) {
+        if (floating_ || !reading_.pith || !reading_.pith->inside || reading_.pith->missing_rings > 0) {
             return;
         }
         const Boundary& edge = *innermost.entered;

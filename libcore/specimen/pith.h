@@ -3,8 +3,20 @@
 #include "libcore/specimen/units.h"
 
 #include <optional>
+#include <string>
+#include <vector>
 
 namespace pithward {
+
+/// What another method says of the pith, to compare.
+struct OtherPith {
+    std::string method;   ///< With its source: "arc height and chord (Duncan 1989)".
+    Millimetres distance; ///< From the innermost boundary.
+    Millimetres distance_low;
+    std::optional<Millimetres> distance_high; ///< Nothing where the method does not bound it.
+    int missing_rings = 0;
+    friend bool operator==(const OtherPith&, const OtherPith&) = default;
+};
 
 /// The pith of a reading, found or estimated. Intervals are 90 %.
 struct Pith {
@@ -16,6 +28,7 @@ struct Pith {
     int missing_rings = 0; ///< Rings to the pith: every ring inside the innermost boundary without a width of its own.
     int missing_low = 0;
     int missing_high = 0;
+    std::vector<OtherPith> others = {};
     friend bool operator==(const Pith&, const Pith&) = default;
 };
 

@@ -51,6 +51,11 @@ demo::Truth truth_from(const json& object) {
     for (const json& one : object.at("widths")) {
         truth.widths.push_back({Year(one.at("year").get<int>()), number(one.at("radial_mm")), {}});
     }
+    if (object.contains("pith")) {
+        const json& pith = object.at("pith");
+        truth.pith = {point(pith), pith.value("inside", false), pith.at("distance_mm").get<double>(),
+                      pith.at("missing_rings").get<int>()};
+    }
     if (object.contains("bark_edge") && !object.at("bark_edge").is_null()) {
         truth.bark_edge = point(object.at("bark_edge"));
     }

@@ -18,7 +18,7 @@ struct Case {
 };
 
 /// All cores of a folder that demo-scans/maker has rendered, in the order of its cases.json. Of the truth only what
-/// readings are scored by is read: not the pith, the bands and the disturbances.
+/// readings are scored by is read: not the bands and the disturbances.
 [[nodiscard]] Outcome<std::vector<Case>> cases_in(const std::string& folder);
 
 } // namespace pithward::accuracy

@@ -68,6 +68,7 @@ TEST(ReadingJson, HasEveryKeyOfTheDesign) {
     reading.findings[1].boundary = BoundaryId{2};
     reading.findings[1].at = {110.0, 50.0};
     reading.pith = Pith{false, {1200.0, 80.0}, Millimetres(3.1), Millimetres(2.6), Millimetres(3.9), 2, 1, 4};
+    reading.pith->others = {{"arc height and chord", Millimetres(3.4), Millimetres(2.0), std::nullopt, 3}};
     const json value = json_of(reading);
     EXPECT_EQ(keys(value), (Keys{"bark_end", "boundaries", "breaks", "calibration", "findings", "not_annual",
                                  "outer_partial_mm", "path", "pith", "rings", "scan", "wood"}));
@@ -79,7 +80,10 @@ TEST(ReadingJson, HasEveryKeyOfTheDesign) {
     EXPECT_EQ(keys(value["rings"][0]),
               (Keys{"absent", "along_path_mm", "earlywood_mm", "latewood_mm", "ring", "sd_mm", "width_mm", "year"}));
     EXPECT_EQ(keys(value["pith"]), (Keys{"distance_high_mm", "distance_low_mm", "distance_mm", "inside", "missing_high",
-                                         "missing_low", "missing_rings", "x", "y"}));
+                                         "missing_low", "missing_rings", "other_methods", "x", "y"}));
+    EXPECT_EQ(keys(value["pith"]["other_methods"][0]),
+              (Keys{"distance_high_mm", "distance_low_mm", "distance_mm", "method", "missing_rings"}));
+    EXPECT_TRUE(value["pith"]["other_methods"][0]["distance_high_mm"].is_null()) << "nothing bounds it";
     EXPECT_EQ(keys(value["findings"][0]),
               (Keys{"kind", "probability", "proposal", "reason", "s_mm", "s_mm_to", "year"}));
     EXPECT_EQ(keys(value["findings"][1]), (Keys{"kind", "probability", "proposal", "reason", "s_mm", "year"}));

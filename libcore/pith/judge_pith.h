@@ -1,0 +1,35 @@
+#pragma once
+
+#include "libcore/pith/rings_to_pith.h"
+#include "libcore/specimen/reading.h"
+#include "libcore/specimen/ring_series.h"
+
+#include <optional>
+#include <vector>
+
+namespace pithward {
+
+/// What is known beside the scan.
+struct PithKnowledge {
+    std::optional<Millimetres> stem_radius; ///< Of the wood, from the field sheet (pith/published.h).
+    pith::GrowthBeforehand growth;
+};
+
+/// The pith of a reading; nothing where it can't be told, and then a finding says why.
+struct PithJudgement {
+    std::optional<Pith> pith;
+    std::vector<Finding> findings; ///< Not numbered.
+};
+
+/// Judges where the pith of a finished reading lies and how many rings are missing to it, from the curves of the
+/// innermost boundaries (pith/pith_posterior.h, pith/rings_to_pith.h). Published methods are computed beside it; where
+/// one disagrees beyond both intervals, that is a finding. No number is made up of two or fewer boundaries, flat arcs,
+/// arcs that bend the wrong way or both ways, or a centre beyond the stem. `series` is what measuring the reading gave.
+[[nodiscard]] PithJudgement judge_pith(const Reading& reading, const RingSeries& series,
+                                       const PithKnowledge& knowledge = {});
+
+/// The reading with its pith judged anew: sets `pith`, drops the open findings of that kind and adds and numbers the
+/// new ones. Measure again afterwards where the pith is on the core: the innermost ring has a width then.
+[[nodiscard]] Reading with_pith(Reading reading, const RingSeries& series, const PithKnowledge& knowledge = {});
+
+} // namespace pithward

@@ -1,0 +1,202 @@
+// pith_table FOLDER [--list]: reads every core of a folder that `pithward-scan-maker pith` has rendered, judges where
+// its pith is, and prints how right that is by offset and ring width. docs/accuracy.md tells how to run it.
+
+#include "libcore/measure/measure.h"
+#include "libimaging/boundary/propose_reading.h"
+#include "libimaging/scan/threads.h"
+#include "tests/accuracy/case_folder.h"
+#include "tests/accuracy/pith_score.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <atomic>
+#include <cmath>
+#include <cstdio>
+#include <functional>
+#include <thread>
+
+namespace {
+
+using namespace pithward;
+using namespace pithward::accuracy;
+
+Outcome<PithScore> read(const Case& one) {
+    const auto scan = ScanFile::open(one.file);
+    if (!scan) {
+        return tl::unexpected(scan.error());
+    }
+    const auto calibration = believed_calibration(scan->header(), std::nullopt);
+    if (!calibration) {
+        return tl::unexpected(calibration.error());
+    }
+    ReadingRequest request;
+    request.scan_name = scan->header().file;
+    request.calibration = *calibration;
+    request.path = one.truth.path;
+    request.wood = one.truth.wood;
+    request.last_year = one.truth.last_complete_ring_year;
+    const auto reading = propose_reading(*scan, request);
+    if (!reading) {
+        return tl::unexpected(reading.error());
+    }
+    return measure(*reading).map([&](const RingSeries& series) { return pith_score(one.truth, *reading, series); });
+}
+
+std::vector<PithScore> read_all(const std::vector<Case>& cases) {
+    use_threads(1);
+    std::vector<std::optional<PithScore>> scores(cases.size());
+    std::atomic<std::size_t> next{0};
+    const auto work = [&] {
+        for (std::size_t i = next++; i < cases.size(); i = next++) {
+            auto score = read(cases[i]);
+            if (score) {
+                scores[i] = std::move(*score);
+            } else {
+                std::fprintf(stderr, "%s: %s\n", cases[i].truth.name.c_str(), score.error().line().c_str());
+            }
+        }
+    };
+    {
+        std::vector<std::jthread> workers;
+        for (unsigned k = std::max(1U, std::thread::hardware_concurrency()); k > 0; --k) {
+            workers.emplace_back(work);
+        }
+    }
+    std::vector<PithScore> all;
+    for (auto& score : scores) {
+        if (score) {
+            all.push_back(std::move(*score));
+        }
+    }
+    return all;
+}
+
+double median_of(std::vector<double> values) {
+    if (values.empty()) {
+        return std::nan("");
+    }
+    std::ranges::sort(values);
+    const std::size_t n = values.size();
+    return n % 2 == 1 ? values[n / 2] : 0.5 * (values[n / 2 - 1] + values[n / 2]);
+}
+
+double percent(double part, std::size_t whole) {
+    return whole == 0 ? std::nan("") : 100.0 * part / static_cast<double>(whole);
+}
+
+/// Median error and share of errors over five rings of one method, over the cores where it gave a number.
+void print_method(const std::vector<const PithScore*>& scores, const std::optional<PithAnswer> PithScore::*method) {
+    constexpr int far_off = 5;
+    std::vector<double> errors;
+    double far = 0.0;
+    for (const PithScore* score : scores) {
+        if (const auto& answer = score->*method) {
+            const int error = std::abs(answer->rings - score->rings);
+            errors.push_back(error);
+            far += error > far_off ? 1.0 : 0.0;
+        }
+    }
+    std::printf(" %4.0f | %4.1f | %3.0f |", percent(static_cast<double>(errors.size()), scores.size()),
+                median_of(errors), percent(far, errors.size()));
+}
+
+void print_row(const char* name, const std::vector<PithScore>& all,
+               const std::function<bool(const PithScore&)>& wanted) {
+    std::vector<const PithScore*> scores;
+    std::vector<double> lengths;
+    std::vector<double> relative;
+    double distance_held = 0.0;
+    double rings_held = 0.0;
+    for (const PithScore& score : all) {
+        if (!wanted(score)) {
+            continue;
+        }
+        scores.push_back(&score);
+        if (const auto& ours = score.ours) {
+            lengths.push_back((ours->high_mm - ours->low_mm) / std::max(score.distance_mm, 1e-3));
+            relative.push_back(std::abs(ours->rings - score.rings) / std::max(1.0, static_cast<double>(score.rings)));
+            distance_held += ours->low_mm <= score.distance_mm && score.distance_mm <= ours->high_mm ? 1.0 : 0.0;
+            rings_held += ours->rings_low <= score.rings && score.rings <= ours->rings_high ? 1.0 : 0.0;
+        }
+    }
+    std::printf("| %-26s | %3zu | %5.1f | %5.1f | %4.2f | %4.0f |", name, scores.size(),
+                percent(distance_held, lengths.size()), percent(rings_held, lengths.size()), median_of(lengths),
+                100.0 * median_of(relative));
+    print_method(scores, &PithScore::ours);
+    print_method(scores, &PithScore::duncan);
+    print_method(scores, &PithScore::applequist);
+    std::printf("\n");
+}
+
+void print_table(const std::vector<PithScore>& all) {
+    std::printf(
+        "| cores | n | distance held %% | rings held %% | length / distance | median error of rings %% | told %% | "
+        "median error | over 5 %% | Duncan told %% | median error | over 5 %% | Applequist told %% | median error "
+        "| over 5 %% |\n|%s\n",
+        " --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+    const auto missed = [](const PithScore& s) { return !s.inside; };
+    print_row("pith on the core", all, [](const PithScore& s) { return s.inside; });
+    print_row("pith missed, all", all, missed);
+    const std::vector<double> offsets{0.0, 3.0, 6.0, 9.0, 12.0, 16.0, 20.5};
+    const std::vector<double> widths{0.0, 1.0, 2.0, 9.0};
+    char name[64];
+    for (std::size_t i = 0; i + 1 < offsets.size(); ++i) {
+        const auto in_band = [&](const PithScore& s) {
+            return missed(s) && s.offset_mm >= offsets[i] && s.offset_mm < offsets[i + 1];
+        };
+        std::snprintf(name, sizeof name, "%.0f to %.0f mm", offsets[i], std::floor(offsets[i + 1]));
+        print_row(name, all, in_band);
+        for (std::size_t k = 0; k + 1 < widths.size(); ++k) {
+            const char* rings[] = {"under 1", "1 to 2", "over 2"};
+            std::snprintf(name, sizeof name, "%.0f to %.0f, rings %s", offsets[i], std::floor(offsets[i + 1]),
+                          rings[k]);
+            print_row(name, all, [&](const PithScore& s) {
+                return in_band(s) && s.width_mm >= widths[k] && s.width_mm < widths[k + 1];
+            });
+        }
+    }
+    const auto wide = [&](const PithScore& s) { return missed(s) && s.width_mm >= 1.0; };
+    print_row("rings of 1 mm and more", all, wide);
+    print_row("these, offset to 12 mm", all, [&](const PithScore& s) { return wide(s) && s.offset_mm <= 12.0; });
+    print_row("these, offset to 6 mm", all, [&](const PithScore& s) { return wide(s) && s.offset_mm <= 6.0; });
+    print_row("rings under 1 mm", all, [&](const PithScore& s) { return missed(s) && !wide(s); });
+    print_row("offset 10 to 14 mm", all,
+              [&](const PithScore& s) { return missed(s) && s.offset_mm >= 10.0 && s.offset_mm <= 14.0; });
+    print_row("distance 10 to 14 mm", all,
+              [&](const PithScore& s) { return missed(s) && s.distance_mm >= 10.0 && s.distance_mm <= 14.0; });
+    const auto said = [&](bool inside) {
+        return std::ranges::count_if(all, [=](const PithScore& s) { return s.inside == inside && s.said_inside; });
+    };
+    std::printf("said to be on the core: %td of those where it is, %td of the others\n", said(true), said(false));
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    CLI::App app("How right the program is about the pith, on rendered cores");
+    std::string folder;
+    bool list = false;
+    app.add_option("FOLDER", folder, "Scans, truth and cases.json")->required();
+    app.add_flag("--list", list, "Each core on a line first");
+    CLI11_PARSE(app, argc, argv);
+    const auto cases = cases_in(folder);
+    if (!cases) {
+        std::fprintf(stderr, "%s\n", cases.error().line().c_str());
+        return 2;
+    }
+    const std::vector<PithScore> scores = read_all(*cases);
+    for (const PithScore& s : scores) {
+        if (list) {
+            const PithAnswer ours = s.ours.value_or(PithAnswer{});
+            std::printf(
+                "%s inside %d said %d offset %.2f width %.2f distance %.2f rings %d told %d: %.2f (%.2f to %.2f), "
+                "%d (%d to %d)\n",
+                s.name.c_str(), s.inside, s.said_inside, s.offset_mm, s.width_mm, s.distance_mm, s.rings,
+                s.ours.has_value(), ours.distance_mm, ours.low_mm, ours.high_mm, ours.rings, ours.rings_low,
+                ours.rings_high);
+        }
+    }
+    print_table(scores);
+    return 0;
+}
