@@ -11,6 +11,7 @@ namespace {
 
 constexpr ImagePoint innermost_px{2000.0, 300.0};
 constexpr double point_step_mm = 0.3;
+constexpr double tangent_step_mm = 0.001;
 
 /// Swells as a sum of waves round the stem whose heights fade from ring to ring and come anew.
 class Waves {
@@ -117,9 +118,10 @@ Reading traced_reading(const TracedStem& stem) {
         Boundary boundary;
         boundary.id = BoundaryId{static_cast<std::int64_t>(stem.widths_mm.size() - k) + 1};
         boundary.at = innermost_px + ImagePoint{x, 0.0} * traced_px_per_mm;
-        const auto left = crossing(-0.05, nominal);
-        const auto right = crossing(0.05, nominal);
-        boundary.tangent = line_direction(left && right ? std::atan2(0.1, *right - *left) : 0.5 * std::numbers::pi);
+        const auto left = crossing(-tangent_step_mm, nominal);
+        const auto right = crossing(tangent_step_mm, nominal);
+        boundary.tangent =
+            line_direction(left && right ? std::atan2(2.0 * tangent_step_mm, *right - *left) : 0.5 * std::numbers::pi);
         boundary.sd = Millimetres(0.01);
         for (double y = -stem.half_breadth_mm; y <= stem.half_breadth_mm; y += point_step_mm) {
             if (const auto place = crossing(y, nominal)) {
