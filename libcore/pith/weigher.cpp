@@ -25,6 +25,7 @@ constexpr std::array offsets{-12.0, -7.0, -4.0, -2.5, -1.5, -0.7, 0.0, 0.7, 1.5,
 
 std::vector<Swells> few_swells() {
     std::vector<Swells> few;
+    few.reserve(heights_mm.size());
     for (const double height : heights_mm) {
         few.push_back({height, 2.5, 15.0});
     }
