@@ -3,6 +3,9 @@
 #include "libcore/pith/arcs.h"
 #include "libcore/pith/bends.h"
 #include "libcore/pith/concentric.h"
+#include "libcore/pith/inner_widths.h"
+#include "libcore/pith/on_core.h"
+#include "libcore/pith/pith_finding.h"
 #include "libcore/pith/pith_posterior.h"
 #include "libcore/pith/published.h"
 
@@ -21,51 +24,6 @@ constexpr std::size_t least_boundaries = 3;
 constexpr std::size_t arcs_of_circles = 5; ///< Innermost arcs that concentric circles are laid on.
 constexpr double most_spread = 6.0;        ///< Upper end of the interval over its lower end: more says nothing.
 constexpr double farthest_told_mm = 150.0; ///< An interval that reaches farther says nothing.
-constexpr double beyond_end_mm = 0.5;      ///< A path to the pith may end a little before it.
-constexpr double better_part = 0.8;        ///< Of a ring's width.
-
-/// One digit after the point.
-std::string mm_text(double mm) {
-    const long tenths = std::lround(10.0 * mm);
-    return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " mm";
-}
-
-std::string range_text(double low_mm, double high_mm) {
-    return mm_text(low_mm) + " to " + mm_text(high_mm);
-}
-
-Finding pith_finding(const Reading& reading, std::string reason, std::string proposal, double probability) {
-    Finding finding;
-    finding.kind = FindingKind::Pith;
-    finding.leg = reading.path.legs.empty() ? 0 : reading.path.legs.size() - 1;
-    if (!reading.boundaries.empty()) {
-        finding.leg = reading.boundaries.back().leg;
-        finding.at = reading.boundaries.back().at;
-        finding.boundary = reading.boundaries.back().id;
-    } else if (!reading.path.legs.empty() && !reading.path.legs.back().points.empty()) {
-        finding.at = reading.path.legs.back().points.back();
-    }
-    finding.reason = std::move(reason);
-    finding.proposal = std::move(proposal);
-    finding.probability = probability;
-    return finding;
-}
-
-/// Widths of the innermost rings, innermost first; absent rings and gaps left out, and a ring that ends at a pith that
-/// was judged before.
-std::vector<double> inner_widths(const Reading& reading, const RingSeries& series) {
-    std::vector<double> widths;
-    auto ring = series.rings.rbegin();
-    if (reading.pith && reading.pith->inside && reading.pith->missing_rings == 0 && ring != series.rings.rend()) {
-        ++ring;
-    }
-    for (; ring != series.rings.rend(); ++ring) {
-        if (ring->width && ring->width->value() > 0.0) {
-            widths.push_back(ring->width->value());
-        }
-    }
-    return widths;
-}
 
 class Judge {
 public:
@@ -75,6 +33,10 @@ public:
         , widths_(inner_widths(reading, series)) {}
 
     PithJudgement judge() {
+        if (const auto seen = seen_pith()) {
+            judge_seen(*seen);
+            return std::move(judgement_);
+        }
         if (const auto why = unusable()) {
             nothing(*why);
             return std::move(judgement_);
@@ -89,9 +51,8 @@ public:
             return std::move(judgement_);
         }
         const PithPosterior posterior = pith_posterior(inner.arcs);
-        const DistanceRange ours{posterior.distance_quantile(0.5), posterior.distance_quantile(0.05),
-                                 posterior.distance_quantile(0.95)};
-        if (*ours.high_mm > farthest_told_mm || *ours.high_mm > most_spread * ours.low_mm) {
+        const DistanceRange ours = range_of(posterior);
+        if (!tells(ours)) {
             nothing("the rings at the inner end are too flat to tell where the pith is");
             return std::move(judgement_);
         }
@@ -106,6 +67,60 @@ public:
     }
 
 private:
+    /// A pith that was seen on the core and that the path was therefore led to. (One that was judged here before lies
+    /// where the path's end is not.)
+    [[nodiscard]] std::optional<Pith> seen_pith() const {
+        const bool led = reading_.pith && reading_.pith->inside && !reading_.path.legs.empty() &&
+                         !reading_.path.legs.back().points.empty() &&
+                         reading_.path.legs.back().points.back() == reading_.pith->at;
+        return led ? reading_.pith : std::nullopt;
+    }
+
+    /// Keeps the place that was seen; what the curves say stands beside it.
+    void judge_seen(Pith pith) {
+        pith.others.clear();
+        const DistanceRange seen{pith.distance.value(), pith.distance_low.value(), pith.distance_high.value()};
+        if (!widths_.empty()) {
+            const PithPosterior places({{std::max(seen.low_mm, 0.01), 0.0, 0.25, 0.0},
+                                        {std::max(seen.middle_mm, 0.01), 0.0, 0.5, 0.0},
+                                        {std::max(*seen.high_mm, 0.01), 0.0, 0.25, 0.0}});
+            count_on_core(rings_to_pith(places, widths_, knowledge_.growth), pith);
+        }
+        const InnerArcs inner = unusable() ? InnerArcs{InnerFrame({}, {1.0, 0.0}, {1.0, 1.0})} : inner_arcs(reading_);
+        if (!inner.arcs.empty() && !wrongly_bent(inner.arcs)) {
+            const PithPosterior posterior = pith_posterior(inner.arcs);
+            const DistanceRange curves = range_of(posterior);
+            if (tells(curves)) {
+                add_other("the curve of the rings", curves, seen, pith);
+                add_others(inner, posterior, seen, pith);
+            }
+        }
+        judgement_.pith = std::move(pith);
+    }
+
+    [[nodiscard]] static DistanceRange range_of(const PithPosterior& posterior) {
+        return {posterior.distance_quantile(0.5), posterior.distance_quantile(0.05), posterior.distance_quantile(0.95)};
+    }
+    [[nodiscard]] static bool tells(const DistanceRange& range) {
+        return *range.high_mm <= farthest_told_mm && *range.high_mm <= most_spread * range.low_mm;
+    }
+
+    /// No rings are missing to a pith on the core, unless more lie between than the one that the innermost boundary
+    /// closes.
+    void count_on_core(const RingCount& count, Pith& pith) {
+        const bool overlooked = count.low > 1;
+        pith.missing_rings = overlooked ? count.rings : 0;
+        pith.missing_low = overlooked ? count.low : 0;
+        pith.missing_high = overlooked ? count.high : 0;
+        if (overlooked) {
+            judgement_.findings.push_back(
+                pith_finding(reading_,
+                             "the pith lies on the core, and about " + std::to_string(count.rings) +
+                                 " rings lie between the innermost boundary and it",
+                             "mark the boundaries between, or draw the path to the pith", 0.8));
+        }
+    }
+
     [[nodiscard]] std::optional<std::string> unusable() const {
         if (reading_.boundaries.size() < least_boundaries) {
             return "with two boundaries or fewer nothing can be said of the pith";
@@ -134,31 +149,11 @@ private:
         pith.missing_rings = count.rings;
         pith.missing_low = count.low;
         pith.missing_high = count.high;
-        pith.inside = on_core(inner, posterior, ours);
-        if (pith.inside && count.low <= 1) {
-            pith.missing_rings = pith.missing_low = pith.missing_high = 0;
-        } else if (pith.inside) {
-            judgement_.findings.push_back(
-                pith_finding(reading_,
-                             "the pith lies on the core, and about " + std::to_string(count.rings) +
-                                 " rings lie between the innermost boundary and it",
-                             "mark the boundaries between, or draw the path to the pith", 0.8));
+        pith.inside = on_core(inner, posterior, ours, widths_.front());
+        if (pith.inside) {
+            count_on_core(count, pith);
         }
         return pith;
-    }
-
-    /// Whether the pith lies on the core: more likely than not by its place, or where the path goes on by the better
-    /// part of a ring without another boundary and ends at a distance that the curves allow.
-    [[nodiscard]] bool on_core(const InnerArcs& inner, const PithPosterior& posterior,
-                               const DistanceRange& ours) const {
-        double probability = 0.0;
-        for (const PithPlace& place : posterior.places()) {
-            const Eigen::Vector2d at = place.at();
-            const bool here = std::abs(at.y()) < inner.half_breadth_mm && at.x() < inner.path_end_mm + beyond_end_mm;
-            probability += here ? place.probability : 0.0;
-        }
-        const bool goes_on = inner.path_end_mm > better_part * widths_.front();
-        return probability > 0.5 || (goes_on && inner.path_end_mm > ours.low_mm && inner.path_end_mm < *ours.high_mm);
     }
 
     void add_other(const std::string& method, const DistanceRange& range, const DistanceRange& ours, Pith& pith) {
@@ -174,11 +169,11 @@ private:
         if (!range.meets(ours)) {
             const std::string theirs =
                 range.high_mm ? range_text(range.low_mm, *range.high_mm) : "more than " + mm_text(range.low_mm);
-            judgement_.findings.push_back(pith_finding(
-                reading_,
-                "the pith is " + range_text(ours.low_mm, *ours.high_mm) +
-                    " from the innermost boundary by the curve of the rings, but " + theirs + " by " + method,
-                "look at the innermost rings; where growth was uneven, trust neither", 0.5));
+            judgement_.findings.push_back(
+                pith_finding(reading_,
+                             "the pith is " + range_text(ours.low_mm, *ours.high_mm) +
+                                 " from the innermost boundary, but " + theirs + " by " + method,
+                             "look at the innermost rings; where growth was uneven, trust neither", 0.5));
         }
     }
 

@@ -91,6 +91,33 @@ TEST(JudgePith, APithOnTheCoreIsSaidToBeThere) {
     EXPECT_EQ(again.findings, with.findings);
 }
 
+TEST(JudgePith, APithThatWasSeenOnTheCoreStaysAndTheCurvesStandBeside) {
+    TracedStem stem;
+    stem.pith_x_mm = 2.2;
+    stem.noise_mm = 0.004;
+    Reading reading = traced_reading(stem);
+    const ImagePoint seen = pith_on_scan(stem);
+    reading.path.legs[0].points.back() = seen;
+    reading.pith = Pith{true, seen, Millimetres(2.2), Millimetres(1.7), Millimetres(2.7)};
+    const Reading with = with_pith(reading, measure(reading).value());
+    ASSERT_TRUE(with.pith);
+    EXPECT_EQ(with.pith->at, seen);
+    EXPECT_EQ(with.pith->distance, Millimetres(2.2));
+    EXPECT_EQ(with.pith->missing_rings, 0);
+    ASSERT_FALSE(with.pith->others.empty());
+    EXPECT_EQ(with.pith->others[0].method, "the curve of the rings");
+    EXPECT_NEAR(with.pith->others[0].distance.value(), 2.2, 0.3);
+    EXPECT_TRUE(with.findings.empty()) << with.findings[0].reason;
+
+    Reading elsewhere = reading; // where the rings' curve does not put it
+    elsewhere.pith->distance = Millimetres(5.0);
+    elsewhere.pith->distance_low = Millimetres(4.5);
+    elsewhere.pith->distance_high = Millimetres(5.5);
+    const PithJudgement judgement = judged(elsewhere);
+    EXPECT_TRUE(judgement.pith);
+    EXPECT_FALSE(judgement.findings.empty());
+}
+
 TEST(JudgePith, OverlookedRingsNearAPithOnTheCoreAreNotPassedOverInSilence) {
     TracedStem stem;
     stem.pith_x_mm = 5.0;
