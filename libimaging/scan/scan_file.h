@@ -7,6 +7,7 @@
 #include <opencv2/core.hpp>
 
 #include <memory>
+#include <optional>
 #include <string>
 
 namespace pithward {
@@ -19,23 +20,26 @@ namespace pithward {
 class ScanFile {
 public:
     /// Reads the header only. Fails on files that are no image, have absurd sizes or a colour space that can't be used;
-    /// the fault's `where` is the file.
-    [[nodiscard]] static Outcome<ScanFile> open(const std::string& path);
+    /// the fault's `where` is the file. Up to `most_memory` bytes of pixels are kept in memory.
+    [[nodiscard]] static Outcome<ScanFile> open(const std::string& path, std::int64_t most_memory = 400'000'000);
 
     [[nodiscard]] const Scan& header() const;
 
+    /// The damage that reading has met so far: nothing of the scan can be relied on then.
+    [[nodiscard]] std::optional<Fault> damage() const;
+
     /// Pixels of `region` (clipped to the scan), averaged over squares of `reduction` pixels (at least 1; the region is
-    /// cut to whole squares). Decodes what it needs; a format without regions is decoded once and kept, on disk when it
-    /// is large. Fails on damaged or truncated data.
+    /// cut to whole squares). Decodes what it needs; a format without regions is decoded once and kept: in memory when
+    /// it fits, else in a nameless file in the folder for temporary files. Fails on damaged or truncated data.
     [[nodiscard]] Outcome<cv::Mat> read(cv::Rect region, int reduction = 1) const;
 
     /// The whole scan averaged over squares of `reduction` pixels, 8 bit, read once from top to bottom in bounded
     /// memory.
     [[nodiscard]] Outcome<cv::Mat> overview(int reduction, const Work& work = {}) const;
 
-    /// The greatest size accepted on either side, and in all.
+    /// The greatest size accepted on either side, and in all: an A3 sheet at 2400 dpi has 1,100 million pixels.
     static constexpr int greatest_side = 1'000'000;
-    static constexpr std::int64_t greatest_area = 20'000'000'000;
+    static constexpr std::int64_t greatest_area = 1'600'000'000;
 
 private:
     struct State;

@@ -1,7 +1,5 @@
 #include "libimaging/scan/threads.h"
 
-#include "libimaging/scan/vips_image.h"
-
 #include <opencv2/core/utility.hpp>
 
 #include <algorithm>
@@ -10,11 +8,9 @@
 namespace pithward {
 
 void use_threads(int count) {
-    const int threads = count > 0 ? count : std::max(1, static_cast<int>(std::thread::hardware_concurrency()));
-    cv::setNumThreads(threads);
-    if (scan::start_vips()) {
-        vips_concurrency_set(threads);
-    }
+    // More threads than cores gain nothing, and the library that runs them would complain.
+    const int cores = std::max(1, static_cast<int>(std::thread::hardware_concurrency()));
+    cv::setNumThreads(count > 0 ? std::min(count, cores) : cores);
 }
 
 } // namespace pithward

@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 #include <sys/resource.h>
+#include <sys/stat.h>
+#include <unistd.h>
 
 #include <array>
 
@@ -100,7 +102,7 @@ long peak_kilobytes() {
 TEST(BadScan, IsNoImage) {
     const TemporaryFolder folder;
     expect_refused(folder.write("note.tif", "ring widths, measured by hand\n"), "not an image that can be read");
-    expect_refused(folder.write("empty.tif", ""), "not an image");
+    expect_refused(folder.write("empty.tif", ""), "is empty");
     expect_refused(folder.write("zeros.png", std::string(4096, '\0')), "not an image");
     expect_refused(folder.write("page.svg", "<svg xmlns='http://www.w3.org/2000/svg' width='90' height='90'/>"),
                    "not an image");
@@ -109,7 +111,19 @@ TEST(BadScan, IsNoImage) {
 TEST(BadScan, IsMissing) {
     const TemporaryFolder folder;
     expect_refused(folder.file("nothing here.tif"), "no such file");
-    expect_refused(folder.file("."), "no such file");
+    expect_refused(folder.file("."), "is a folder");
+    expect_refused(folder.write("a file", "x") + "/scan.tif", "");
+    expect_refused("/dev/null", "no ordinary file");
+}
+
+TEST(BadScan, MayNotBeRead) {
+    const TemporaryFolder folder;
+    write_raw(folder.file("mine.png"), patterned(64, 64, CV_8UC3), {.kind = Kind::Png});
+    ASSERT_EQ(::chmod(folder.file("mine.png").c_str(), 0), 0);
+    if (::access(folder.file("mine.png").c_str(), R_OK) == 0) {
+        GTEST_SKIP() << "whoever runs this may read everything";
+    }
+    expect_refused(folder.file("mine.png"), "can't be read");
 }
 
 TEST(BadScan, IsTruncated) {
@@ -129,6 +143,29 @@ TEST(BadScan, IsTruncated) {
     }
 }
 
+TEST(BadScan, EndsBeforeItsHeader) {
+    const TemporaryFolder folder;
+    const std::string whole = tiff_claiming(2000, 400); // its header stands at the front
+    expect_refused(folder.write("a.tif", whole.substr(0, 40)), "cut short");
+    std::string moved = whole;
+    moved[5] = '\x7f'; // a header that would stand where the file has ended
+    expect_refused(folder.write("b.tif", moved), "cut short");
+}
+
+TEST(BadScan, HasColoursInTilesOfTheirOwn) {
+    const TemporaryFolder folder;
+    write_raw(folder.file("tiles.tif"), patterned(128, 128, CV_8UC3), {.kind = Kind::TiffTiles});
+    std::string bytes = bytes_of(folder.file("tiles.tif"));
+    const std::string planes("\x1c\x01\x03\0\x01\0\0\0\x01\0", 10); // PlanarConfiguration, 1: together
+    ASSERT_NE(bytes.find(planes), std::string::npos);
+    bytes[bytes.find(planes) + 8] = '\x02';
+    const auto scan = ScanFile::open(folder.write("planes.tif", bytes));
+    const auto pixels = scan.and_then([](const ScanFile& file) { return file.read({0, 0, 128, 128}); });
+    ASSERT_FALSE(pixels.has_value());
+    expect_clear(pixels.error(), folder.file("planes.tif"));
+    EXPECT_NE(pixels.error().what.find("separate tiles"), std::string::npos) << pixels.error().line();
+}
+
 TEST(BadScan, AHeaderThatClaimsAnAbsurdSizeAllocatesNothing) {
     const TemporaryFolder folder;
     const long before = peak_kilobytes();
@@ -137,17 +174,32 @@ TEST(BadScan, AHeaderThatClaimsAnAbsurdSizeAllocatesNothing) {
         expect_refused_at_last(folder.write("huge.png", png_claiming(side, side)));
         expect_refused_at_last(folder.write("huge.tif", tiff_claiming(side, side)));
     }
-    // Within what we accept, but with hardly any data behind it.
-    expect_refused_at_last(folder.write("wide.tif", tiff_claiming(100'000, 40'000)));
+    // Within what we accept, but with hardly any data behind it: refused before anything is decoded.
+    expect_refused(folder.write("wide.tif", tiff_claiming(40'000, 38'000)), "bytes");
+    expect_refused(folder.write("large.tif", tiff_claiming(60'000, 40'000)), "more than");
     if (!sanitized) {
         EXPECT_LT(peak_kilobytes() - before, 64 * 1024);
     }
+}
+
+TEST(BadScan, IsTooLargeToBeDecodedInPasses) {
+    const TemporaryFolder folder;
+    std::string interlaced = png_claiming(30'000, 20'000);
+    interlaced.replace(8, 25,
+                       png_chunk("IHDR", big_endian(30'000) + big_endian(20'000) + std::string("\x08\x02\0\0\x01", 5)));
+    expect_refused(folder.write("passes.png", interlaced + std::string(1'000'000, '\0')), "progressive");
 }
 
 TEST(BadScan, IsOfNoOrTinySize) {
     const TemporaryFolder folder;
     expect_refused_at_last(folder.write("none.png", png_claiming(0, 100)));
     expect_refused_at_last(folder.write("none.tif", tiff_claiming(0, 0)));
+    expect_refused(folder.write("no width.tif", tiff_claiming(0, 40)), "0 x 40 pixels");
+    expect_refused(folder.write("no height.png", png_claiming(100, 0)), "100 x 0 pixels");
+    write_raw(folder.file("jpeg"), patterned(64, 64, CV_8UC3), {.kind = Kind::Jpeg});
+    std::string jpeg = bytes_of(folder.file("jpeg"));
+    jpeg.replace(jpeg.find("\xFF\xC0") + 5, 2, 2, '\0');
+    expect_refused(folder.write("no height.jpg", jpeg), "64 x 0 pixels");
     write_raw(folder.file("tiny.png"), patterned(8, 8, CV_8UC3), {.kind = Kind::Png});
     expect_refused(folder.file("tiny.png"), "only 8 x 8 pixels");
 }

@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <functional>
+
 namespace pithward::test {
 namespace {
 
@@ -58,6 +60,49 @@ TEST(BelievedCalibration, RefusesAMissingTag) {
     const auto calibration = believed_calibration(header, std::nullopt);
     ASSERT_FALSE(calibration.has_value());
     EXPECT_NE(calibration.error().line().find("--dpi"), std::string::npos) << calibration.error().line();
+}
+
+/// The header of an image whose bytes were changed before it is opened.
+Scan changed(const Written& how, const std::function<void(std::string&)>& change) {
+    const TemporaryFolder folder;
+    write_raw(folder.file("scan"), patterned(64, 48, CV_8UC3), how);
+    std::string bytes = bytes_of(folder.file("scan"));
+    change(bytes);
+    return ScanFile::open(folder.write("changed", bytes)).value().header();
+}
+
+TEST(ResolutionTag, WithoutAUnitIsNone) {
+    // 47 is what 1200 dpi would be in pixels to the millimetre: without a unit it still says nothing.
+    for (const double dpi : {47.0, 300.0, 1200.0}) {
+        const Scan tiff = changed({.dpi_x = dpi, .dpi_y = dpi}, [](std::string& bytes) {
+            const std::string unit("\x28\x01\x03\0\x01\0\0\0\x02\0", 10); // ResolutionUnit 2: the inch
+            ASSERT_NE(bytes.find(unit), std::string::npos);
+            bytes[bytes.find(unit) + 8] = '\x01';
+        });
+        const Scan jpeg = changed({.kind = Kind::Jpeg, .dpi_x = dpi, .dpi_y = dpi}, [dpi](std::string& bytes) {
+            // In place of the tag it has, JFIF's own with numbers and unit 0, "no unit".
+            ASSERT_EQ(bytes.substr(6, 4), "Exif");
+            const auto length = static_cast<std::size_t>(static_cast<unsigned char>(bytes[4]) * 256 +
+                                                         static_cast<unsigned char>(bytes[5]));
+            const std::string density{static_cast<char>(static_cast<int>(dpi) / 256),
+                                      static_cast<char>(static_cast<int>(dpi) % 256)};
+            const std::string jfif =
+                std::string("\xff\xe0\0\x10JFIF\0\1\1\0", 12) + density + density + std::string(2, '\0');
+            bytes.replace(2, length + 2, jfif);
+        });
+        const Scan png = changed({.kind = Kind::Png, .dpi_x = dpi, .dpi_y = dpi}, [](std::string& bytes) {
+            const auto at = bytes.find("pHYs");
+            ASSERT_NE(at, std::string::npos);
+            bytes.erase(at - 4, 21);
+        });
+        for (const Scan& header : {tiff, jpeg, png}) {
+            EXPECT_FALSE(header.tag_dpi_x.has_value()) << *header.tag_dpi_x;
+            const auto calibration = believed_calibration(header, std::nullopt);
+            ASSERT_FALSE(calibration.has_value());
+            EXPECT_EQ(calibration.error().what, "the file does not say its resolution");
+            EXPECT_NE(calibration.error().remedy.find("--dpi"), std::string::npos);
+        }
+    }
 }
 
 TEST(BelievedCalibration, TheUsersWordOverridesTheTag) {

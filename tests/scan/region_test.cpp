@@ -92,6 +92,41 @@ TEST_F(Region, AnOverviewOfA16BitScanHas8Bits) {
     EXPECT_DOUBLE_EQ(last, 1.0);
 }
 
+TEST_F(Region, AScanThatDoesNotFitTheMemoryGivesTheSamePixels) {
+    const TemporaryFolder folder;
+    const cv::Mat pixels = patterned(700, 301, CV_8UC3);
+    for (const Kind kind : {Kind::TiffStrips, Kind::TiffTiles, Kind::Png, Kind::Jpeg}) {
+        write_raw(folder.file("scan"), pixels, {.kind = kind});
+        const ScanFile roomy = ScanFile::open(folder.file("scan")).value();
+        const ScanFile tight = ScanFile::open(folder.file("scan"), 1000).value();
+        for (const int reduction : {1, 3, 8}) {
+            const auto overview = tight.overview(reduction);
+            ASSERT_TRUE(overview.has_value()) << overview.error().line();
+            EXPECT_EQ(cv::norm(*overview, *roomy.overview(reduction), cv::NORM_INF), 0.0);
+        }
+        const cv::Rect region(333, 20, 100, 250);
+        EXPECT_EQ(cv::norm(*tight.read(region), *roomy.read(region), cv::NORM_INF), 0.0);
+        const std::string bytes = bytes_of(folder.file("scan"));
+        const auto cut = ScanFile::open(folder.write("cut", bytes.substr(0, bytes.size() * 9 / 10)), 1000);
+        EXPECT_FALSE(cut && cut->overview(4)); // damage is seen on this way too
+    }
+}
+
+TEST_F(Region, DamageIsToldInOneWayWhereverItIsMet) {
+    const TemporaryFolder folder;
+    write_raw(folder.file("scan"), patterned(300, 900, CV_8UC3), {.packing = Written::Packing::Lzw});
+    const std::string bytes = bytes_of(folder.file("scan"));
+    const std::string broken = bytes.substr(0, bytes.size() / 2) + std::string(bytes.size() / 4, '\x5a') +
+                               bytes.substr(bytes.size() / 2 + bytes.size() / 4);
+    const ScanFile scan = ScanFile::open(folder.write("broken", broken)).value();
+    EXPECT_FALSE(scan.damage().has_value());
+    const auto overview = scan.overview(8);
+    ASSERT_FALSE(overview.has_value());
+    ASSERT_TRUE(scan.damage().has_value());
+    EXPECT_EQ(scan.damage()->line(), overview.error().line());
+    EXPECT_EQ(scan.read({0, 500, 300, 100}).error().line(), overview.error().line());
+}
+
 TEST_F(Region, MayBeReadFromSeveralThreads) {
     const cv::Mat pixels = patterned(800, 300, CV_8UC3);
     const ScanFile scan = written(pixels, {.packing = Written::Packing::Lzw});

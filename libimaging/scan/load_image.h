@@ -1,0 +1,33 @@
+#pragma once
+
+#include "libcore/specimen/outcome.h"
+#include "libcore/specimen/scan.h"
+#include "libimaging/scan/vips_image.h"
+
+#include <string>
+
+namespace pithward::scan {
+
+/// An image whose header was read and found usable.
+struct LoadedImage {
+    Scan header;
+    VipsHandle pixels; ///< RGB of 8 or 16 bit; decoded when first needed.
+    /// The file can only be decoded from top to bottom and does not fit the memory allowed for it: pixels that are
+    /// asked for here and there go through scratch space on disk.
+    bool needs_scratch = false;
+};
+
+/// Opens a file whose pixels are wanted here and there, up to `most_memory` bytes of them in memory. Reads the header
+/// only; fails, naming the file, on what is no scan.
+[[nodiscard]] Outcome<LoadedImage> load_image(const std::string& path, std::int64_t most_memory);
+
+/// Opens the same file anew, to be read once from top to bottom without scratch space.
+[[nodiscard]] Outcome<VipsHandle> load_top_to_bottom(const std::string& path);
+
+/// Fails when there is no room on disk for the scratch space of such an image.
+[[nodiscard]] Outcome<void> check_scratch(const Scan& header);
+
+/// The fault of a file whose pixels can't be decoded, with what libvips says of it.
+[[nodiscard]] Fault damaged(const std::string& path);
+
+} // namespace pithward::scan
