@@ -23,6 +23,8 @@ constexpr double directing_half_mm = 1.6;     ///< The bend of the rings is take
 constexpr double worth_asking = -2.0;         ///< Log odds from which a pith on the core is asked about ...
 constexpr double taken = 0.0;                 ///< ... and from which the paths end there.
 constexpr double least_side_to_read_mm = 4.0; ///< Less wood past the pith is left out.
+constexpr std::size_t most_cores = 60;        ///< More are not on any mount: then it is no wood that was found.
+constexpr double most_area_mm2 = 260e3;       ///< Two A3 sheets.
 
 double probability_of(double log_odds) {
     return 1.0 / (1.0 + std::exp(-log_odds));
@@ -119,10 +121,20 @@ Outcome<std::vector<FoundCore>> cores_of(const ScanFile& scan, const Calibration
 } // namespace
 
 Outcome<std::vector<FoundCore>> find_cores(const ScanFile& scan, const Calibration& calibration, const Work& work) {
+    const double area_mm2 =
+        scan.header().width / calibration.px_per_mm_x * scan.header().height / calibration.px_per_mm_y;
+    if (area_mm2 > most_area_mm2) {
+        return fail(scan.header().file, "the scan is larger than two A3 sheets, too large to look for cores on it",
+                    "check the resolution, or draw the path by hand");
+    }
     const Work outlining{work.stop, [&](double done) { work.report(0.7 * done); }};
     const auto outlines = outline_cores(scan, calibration, outlining);
     if (!outlines) {
         return tl::unexpected(outlines.error());
+    }
+    if (outlines->size() > most_cores) {
+        return fail(scan.header().file, "more than 60 places look like cores",
+                    "check the resolution, scan fewer cores at a time, or draw the path by hand");
     }
     std::vector<FoundCore> cores;
     double done = 0.0;

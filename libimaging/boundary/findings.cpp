@@ -130,7 +130,7 @@ void bark_end(Reading& reading) {
     finding.at = reading.path.legs.front().points.front();
     finding.reason =
         reading.bark_end.how == "given"
-            ? "the path was given as running from the bark, but the wood looks as if it ran the other way"
+            ? "the bark was said to be at this end, but the wood looks as if it were at the other"
             : "it is not sure which end of the core is bark (" + percent(reading.bark_end.probability) + ")";
     finding.proposal = "look at the curve of the rings and the outer end; turn the path round if it is the other way";
     finding.probability = 1.0 - reading.bark_end.probability;

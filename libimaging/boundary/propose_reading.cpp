@@ -1,5 +1,6 @@
 #include "libimaging/boundary/propose_reading.h"
 
+#include "libcore/specimen/path_check.h"
 #include "libimaging/boundary/breaks.h"
 #include "libimaging/boundary/direction.h"
 #include "libimaging/boundary/filters.h"
@@ -219,20 +220,7 @@ Fault no_wood(const std::string& scan, const std::string& what) {
 } // namespace
 
 std::optional<Fault> ReadingRequest::validate(const Scan& scan) const {
-    const auto outside = [&](const ImagePoint& p) {
-        return !std::isfinite(p.x) || !std::isfinite(p.y) || p.x < -0.5 || p.y < -0.5 || p.x > scan.width - 0.5 ||
-               p.y > scan.height - 0.5;
-    };
-    if (path.size() < 2 || std::ranges::all_of(path, [&](const ImagePoint& p) { return p == path.front(); })) {
-        return Fault{scan.file, "the path has only one point", "give at least two different points"};
-    }
-    if (std::ranges::any_of(path, outside)) {
-        return Fault{scan.file,
-                     "the path leaves the scan, which is " + std::to_string(scan.width) + " x " +
-                         std::to_string(scan.height) + " pixels",
-                     "keep every point of the path on the scan"};
-    }
-    return std::nullopt;
+    return fault_of_path(path, scan, calibration);
 }
 
 Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& request, const Work& work) {
