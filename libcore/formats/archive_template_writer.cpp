@@ -92,13 +92,18 @@ void write_table(std::ostream& out, const std::vector<const WidthSeries*>& serie
         out << '\t' << name << "_raw";
     }
     out << '\n';
+    std::vector<WidthSeries::Unit> units;
+    for (const WidthSeries* one : series) {
+        units.push_back(writing_unit(*one));
+    }
     for (int year = first; year <= last; ++year) {
         std::string row = std::to_string(year);
-        for (const WidthSeries* one : series) {
-            const long long index = static_cast<long long>(year) - one->first_year.value();
-            const bool inside = index >= 0 && index < static_cast<long long>(one->widths.size());
-            const auto width = inside ? one->widths[static_cast<std::size_t>(index)] : std::nullopt;
-            row += '\t' + (width ? width_text(*width, writing_unit(*one)) : "NA");
+        for (std::size_t i = 0; i < series.size(); ++i) {
+            const auto& widths = series[i]->widths;
+            const long long index = static_cast<long long>(year) - series[i]->first_year.value();
+            const bool inside = index >= 0 && index < static_cast<long long>(widths.size());
+            const auto width = inside ? widths[static_cast<std::size_t>(index)] : std::nullopt;
+            row += '\t' + (width ? width_text(*width, units[i]) : "NA");
         }
         out << row << '\n';
     }

@@ -231,6 +231,11 @@ tl::expected<DecadalLine, Misfit> parse_by_columns(const Line& line) {
 
 } // namespace
 
+bool DecadalLine::comment_begins_with_number() const {
+    const auto value = whole_number(comment.substr(0, comment.find_first_of(" \t")));
+    return count == values_a_line && value && !is_end_mark(*value);
+}
+
 tl::expected<DecadalLine, Misfit> parse_decadal_line(const Line& line) {
     auto parsed = parse_by_columns(line);
     if (parsed || parsed.error().is_final) {

@@ -53,6 +53,8 @@ struct DecadalLine {
     Layout layout = Layout::Columns;
 
     [[nodiscard]] int end_year() const { return year + static_cast<int>(count); }
+    /// What stands there may have been meant as an eleventh value.
+    [[nodiscard]] bool comment_begins_with_number() const;
     [[nodiscard]] bool ends_decade() const { return count == room_in_decade(year); }
     [[nodiscard]] bool ends_with_mark() const {
         return count > 0 && values[count - 1] && is_end_mark(*values[count - 1]);

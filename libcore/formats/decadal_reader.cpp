@@ -85,6 +85,9 @@ Outcome<DecadalText> parse(const std::vector<Line>& lines, Remarks& remarks) {
         }
         auto parsed = parse_decadal_line(line);
         if (parsed) {
+            if (parsed->comment_begins_with_number()) {
+                remarks.add("a number after the tenth value is taken for a comment", line.number);
+            }
             text.lines.push_back(std::move(*parsed));
         } else if (is_marked_header(line.text) && !text.lines.empty()) {
             remarks.add("a header line amid the measurements is left out", line.number);

@@ -40,6 +40,10 @@ Outcome<void> check_series(const WidthSeries& series) {
         return checked;
     }
     const std::string name = "series " + as_utf8(series.id);
+    if (!series.dated) {
+        return fail(name, "it is undated, and a decadal file has calendar years",
+                    "date it, or write a .csv or a .json file");
+    }
     // The end mark may stand in the year after the last.
     if (series.first_year.value() < least_decadal_year || series.last_year().value() >= greatest_decadal_year) {
         return fail(name, "a decadal file has room for years from -9999 to 9998 only", "write a .csv or a .json file");
@@ -162,9 +166,6 @@ Outcome<std::vector<std::string>> write_decadal(std::ostream& out, const WidthTa
         const std::string name = "series " + as_utf8(series.id);
         if (identifiers[i] != series.id) {
             remarks.add(name + " is called " + as_utf8(identifiers[i]) + " in the file: its identifier doesn't fit");
-        }
-        if (!series.dated) {
-            remarks.add(name + " is undated: its years in the file only count rings");
         }
         if (series.unit != decadal_unit(series)) {
             remarks.add(name + " is written in 0.001 mm: in 0.01 mm a value would change or read as an end mark");

@@ -49,6 +49,7 @@ public:
     Outcome<Json> json() {
         Json value;
         value["scan"] = reading_.path.legs.empty() ? Json() : Json(as_utf8(reading_.path.legs.front().scan));
+        value["core"] = reading_.core.empty() ? Json() : Json(as_utf8(reading_.core));
         value["wood"] = word(reading_.wood);
         value["calibration"] = calibration(reading_.path.legs.empty() ? "" : reading_.path.legs.front().scan);
         value["bark_end"] = {{"how", as_utf8(reading_.bark_end.how)},

@@ -14,8 +14,11 @@ using nlohmann::json;
 
 namespace {
 
-/// The scan's file name without folders and ending.
-std::string name_of_scan(const json& reading, std::size_t index) {
+/// The core's identifier where it is told, else the scan's file name without folders and ending.
+std::string name_of(const json& reading, std::size_t index) {
+    if (const auto core = short_text(member(reading, "core")); core && !core->empty()) {
+        return *core;
+    }
     const auto scan = short_text(member(reading, "scan"));
     std::string name = scan.value_or("");
     name.erase(0, name.find_last_of("/\\") == std::string::npos ? 0 : name.find_last_of("/\\") + 1);
@@ -29,7 +32,7 @@ Outcome<WidthTable> series_of_readings(const json& list) {
     constexpr std::size_t decimals = 3;
     std::vector<std::string> names;
     for (std::size_t i = 0; i < list.size() && i <= most_series; ++i) {
-        names.push_back(name_of_scan(list[i], i));
+        names.push_back(name_of(list[i], i));
     }
     if (names.empty() || names.size() > most_series) {
         return fail("readings", "there are none, or more than 20,000", "check that it is the right file");

@@ -196,14 +196,18 @@ std::optional<Millimetres> width_at(const WidthSeries& series, int number, bool 
 }
 
 void write_rows(std::ostream& out, const CsvColumns& columns, int from, int to, bool dated) {
+    std::vector<WidthSeries::Unit> units;
+    for (const WidthSeries* series : columns.series) {
+        units.push_back(writing_unit(*series));
+    }
     for (int number = from; number <= to; ++number) {
         const std::string text = std::to_string(number);
         std::string row = columns.with_years && !dated ? "," + text : text;
         row += columns.with_rings && columns.with_years && dated ? "," : "";
-        for (const WidthSeries* series : columns.series) {
-            const auto width = width_at(*series, number, dated);
+        for (std::size_t i = 0; i < columns.series.size(); ++i) {
+            const auto width = width_at(*columns.series[i], number, dated);
             row += ',';
-            row += width ? width_text(*width, writing_unit(*series)) : "";
+            row += width ? width_text(*width, units[i]) : "";
         }
         out << row << '\n';
     }

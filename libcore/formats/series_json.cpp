@@ -58,6 +58,14 @@ Outcome<WidthSeries> series_from(const json& value, const std::string& where) {
                     "give a whole number, or null for an undated series, so that all years lie in -20000 to 20000");
     }
     series.first_year = Year(*first_year);
+    const int last_year = *first_year + static_cast<int>(widths.size()) - 1;
+    if (const json& told = member(value, "last_year"); !told.is_null() && (first.is_null() || told != last_year)) {
+        return fail(name + ", last_year",
+                    first.is_null() ? "it is given, and first_year is not"
+                                    : "it should be " + std::to_string(last_year) + ", by first_year and the " +
+                                          std::to_string(widths.size()) + " widths",
+                    "correct it, or leave it out");
+    }
     const json& step = member(value, "step_mm");
     series.unit = step == 0.01 ? WidthSeries::Unit::HundredthMm : WidthSeries::Unit::ThousandthMm;
     for (std::size_t i = 0; i < widths.size(); ++i) {

@@ -116,6 +116,22 @@ Outcome<fs::path> target_of(const fs::path& path, bool force) {
 
 } // namespace
 
+Outcome<void> check_whole_file(const fs::path& path, bool force) {
+    const auto target = target_of(path, force);
+    if (!target) {
+        return tl::unexpected(target.error());
+    }
+    const fs::path folder = target->has_parent_path() ? target->parent_path() : fs::path(".");
+    std::error_code error;
+    if (!fs::is_directory(folder, error)) {
+        return fail(path.string(), "there is no folder " + folder.string(), "make it, or name another file");
+    }
+    if (::access(folder.c_str(), W_OK | X_OK) != 0) {
+        return fail(path.string(), "the folder can't be written to: " + reason(errno), "name a file in another folder");
+    }
+    return {};
+}
+
 Outcome<void> write_whole_file(const fs::path& path, bool force,
                                const std::function<Outcome<void>(std::ostream&)>& writer) {
     const auto target = target_of(path, force);

@@ -14,4 +14,7 @@ namespace pithward {
 [[nodiscard]] Outcome<void> write_whole_file(const std::filesystem::path& path, bool force,
                                              const std::function<Outcome<void>(std::ostream&)>& writer);
 
+/// Whether a file could be written so, as far as can be told beforehand: told before long work, not after it.
+[[nodiscard]] Outcome<void> check_whole_file(const std::filesystem::path& path, bool force);
+
 } // namespace pithward

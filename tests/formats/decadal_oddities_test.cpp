@@ -62,6 +62,19 @@ TEST(DecadalOddities, AnEndMarkAfterTheTenthValueCounts) {
     EXPECT_TRUE(mentions(table.remarks, "after the tenth value"));
 }
 
+TEST(DecadalOddities, ANumberAfterTheTenthValueIsSaid) {
+    const std::string line =
+        "A       1990" + std::string("   100   100   100   100   100   100   100   100   100   100");
+    for (const char* comment : {"   100", " 7 of spring"}) {
+        const auto table = table_in(read_decadal, line + comment + "\nA       2000   999\n");
+        EXPECT_EQ(table.series.at(0).widths.size(), 10U);
+        EXPECT_TRUE(mentions(table.remarks, "line 1: a number after the tenth value")) << comment;
+    }
+    for (const char* comment : {"", " checked", " 2nd reading"}) {
+        EXPECT_TRUE(table_in(read_decadal, line + comment + "\nA       2000   999\n").remarks.empty()) << comment;
+    }
+}
+
 TEST(DecadalOddities, TabsAreReadAsSpaces) {
     const auto table = table_in(read_decadal, "TOU 2A\t1998\t123\t124\n"
                                               "TOU 2A\t2000\t125\t-9999\n");

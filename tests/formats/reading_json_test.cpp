@@ -70,7 +70,7 @@ TEST(ReadingJson, HasEveryKeyOfTheDesign) {
     reading.pith = Pith{false, {1200.0, 80.0}, Millimetres(3.1), Millimetres(2.6), Millimetres(3.9), 2, 1, 4};
     reading.pith->others = {{"arc height and chord", Millimetres(3.4), Millimetres(2.0), std::nullopt, 3}};
     const json value = json_of(reading);
-    EXPECT_EQ(keys(value), (Keys{"bark_end", "boundaries", "breaks", "calibration", "findings", "not_annual",
+    EXPECT_EQ(keys(value), (Keys{"bark_end", "boundaries", "breaks", "calibration", "core", "findings", "not_annual",
                                  "outer_partial_mm", "path", "pith", "rings", "scan", "wood"}));
     EXPECT_EQ(keys(value["calibration"]), (Keys{"px_per_mm_x", "px_per_mm_y", "relative_sd", "source"}));
     EXPECT_EQ(keys(value["boundaries"][0]),

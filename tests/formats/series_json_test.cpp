@@ -32,8 +32,10 @@ TEST(SeriesJson, ReadingsOfTheMeasurementAreRead) {
         {"scan": "some/where/a 01.tif", "rings": [{"year": 2024, "ring": 1, "width_mm": 1.5, "absent": false},
             {"year": 2023, "ring": 2, "width_mm": 0, "absent": true}, {"year": 2022, "ring": 3, "width_mm": null},
             {"year": 2021, "ring": 4, "width_mm": 2.25}]},
-        {"scan": "b.png", "rings": [{"year": null, "ring": 1, "width_mm": 1}, {"year": null, "ring": 2, "width_mm": 2}]}]})");
-    ASSERT_EQ(table.series.size(), 2U);
+        {"scan": "b.png", "rings": [{"year": null, "ring": 1, "width_mm": 1}, {"year": null, "ring": 2, "width_mm": 2}]},
+        {"scan": "tray.png", "core": "tray-3", "rings": [{"year": null, "ring": 1, "width_mm": 1}]}]})");
+    ASSERT_EQ(table.series.size(), 3U);
+    EXPECT_EQ(table.series[2].id, "tray-3"); // its core's, not its scan's
     EXPECT_EQ(table.series[0], series("a 01", 2021, {2.25, gap, 0.0, 1.5}));
     EXPECT_EQ(table.series[1].id, "b");
     EXPECT_FALSE(table.series[1].dated);
@@ -53,6 +55,10 @@ TEST(SeriesJson, BadInputIsRefusedWithItsPlace) {
         {R"({"series": [{"id": "A", "first_year": 1e3, "widths_mm": [1]}]})", "no usable year"},
         {R"({"series": [{"id": "A", "first_year": 18446744073709551615, "widths_mm": [1]}]})", "no usable year"},
         {R"({"series": [{"id": "A", "first_year": 20000, "widths_mm": [1, 1]}]})", "no usable year"},
+        {R"({"series": [{"id": "A", "first_year": 1990, "last_year": 1995, "widths_mm": [1, 1]}]})",
+         "series 1 (A), last_year: it should be 1991"},
+        {R"({"series": [{"id": "A", "last_year": 1995, "widths_mm": [1]}]})",
+         "last_year: it is given, and first_year is not"},
         {R"({"series": [{"id": "A\n", "widths_mm": [1]}]})", "series 1: it has no usable id"},
         {R"({"series": [{"id": "A", "widths_mm": [1e400]}]})", "out of range"},
         {R"({"headers": ["1","2","3","4"], "series": [{"id": "A", "widths_mm": [1]}]})", "at most three"},

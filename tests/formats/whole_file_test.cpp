@@ -34,6 +34,22 @@ protected:
     fs::path folder_ = fs::path(testing::TempDir()) / ("pithward w\xC3\xB6rk " + std::to_string(::getpid()));
 };
 
+TEST_F(WholeFile, IsToldBeforehandWhereItCantBeWritten) {
+    EXPECT_TRUE(check_whole_file(folder_ / "new.csv", false).has_value());
+    EXPECT_EQ(files(), 0U);
+    ASSERT_TRUE(write(folder_ / "old.csv", false, "text").has_value());
+    EXPECT_TRUE(check_whole_file(folder_ / "old.csv", true).has_value());
+    EXPECT_EQ(content(folder_ / "old.csv"), "text");
+    for (const auto& [path, words] : {std::pair{folder_ / "old.csv", "exists already"},
+                                      {folder_ / "missing" / "new.csv", "there is no folder"},
+                                      {folder_ / "old.csv" / "new.csv", "there is no folder"},
+                                      {folder_, "this is a folder"}}) {
+        const auto refused = check_whole_file(path, false);
+        ASSERT_FALSE(refused.has_value()) << path;
+        EXPECT_TRUE(contains(refused.error().line(), words)) << refused.error().line();
+    }
+}
+
 TEST_F(WholeFile, IsWrittenUnderNamesWithSpacesAndLettersOfAllKinds) {
     const fs::path path = folder_ / "\xC3\xA5rring 1.rwl";
     ASSERT_TRUE(write(path, false, "text").has_value());
