@@ -6,6 +6,7 @@
 #include <spdlog/spdlog.h>
 
 #include <clocale>
+#include <cstdlib>
 #include <exception>
 #include <string>
 #include <vector>
@@ -19,6 +20,7 @@ struct Program {
     CLI::App parser{"Ring-width series from scanned increment cores.", "pithward"};
     batch::CommonOptions common;
     std::vector<std::pair<CLI::App*, std::function<batch::Exit()>>> runs;
+    std::vector<CLI::App*> to_come;
     std::vector<std::string> files;
 };
 
@@ -26,7 +28,7 @@ void add_common(CLI::App& parser, batch::CommonOptions& common) {
     parser.add_flag("--strict", common.strict, "Exit with 1 when findings need a person");
     parser.add_flag("--force", common.force, "Write over existing files");
     parser.add_flag("--quiet", common.quiet, "No progress and no log");
-    parser.add_option("--threads", common.threads, "Threads to use; 0: one for each core")->check(CLI::Range(0, 1024));
+    parser.add_option("--threads", common.threads, "Threads to use; 0: one for each core")->check(CLI::Range(0, 256));
 }
 
 void build(Program& program) {
@@ -37,7 +39,14 @@ void build(Program& program) {
         CLI::App* sub = program.parser.add_subcommand(command.name, command.summary);
         add_common(*sub, program.common);
         program.runs.emplace_back(sub, command.attach(*sub, program.common));
+        batch::refuse_empty_values(*sub);
     }
+    for (const char* verb : batch::verbs_to_come()) {
+        CLI::App* sub = program.parser.add_subcommand(verb, "")->group(""); // not in the help
+        sub->allow_extras();
+        program.to_come.push_back(sub);
+    }
+    batch::refuse_empty_values(program.parser);
 }
 
 int run(int argc, char** argv) {
@@ -53,6 +62,12 @@ int run(int argc, char** argv) {
         }
         return static_cast<int>(batch::report(Fault{"", error.what(), "see pithward --help"}));
     }
+    for (const CLI::App* verb : program.to_come) {
+        if (verb->parsed()) {
+            return static_cast<int>(batch::report(
+                Fault{verb->get_name(), "this command is not in this version yet", "see pithward --help"}));
+        }
+    }
     if (program.common.quiet) {
         spdlog::set_level(spdlog::level::err);
     }
@@ -67,6 +82,8 @@ int run(int argc, char** argv) {
 } // namespace
 
 int main(int argc, char** argv) {
+    // Large scans may need scratch space of several GB, which on many machines /tmp has not: it lies in memory there.
+    ::setenv("TMPDIR", "/var/tmp", 0);
     try {
         return run(argc, argv);
     } catch (const std::exception& error) {

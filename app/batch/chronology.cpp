@@ -1,10 +1,12 @@
 #include "app/batch/chronology.h"
 
 #include "app/batch/index_arguments.h"
+#include "app/batch/output_files.h"
 #include "app/batch/series_input.h"
 #include "libcore/dating/chronology.h"
 #include "libcore/formats/chronology_files.h"
 
+#include <array>
 #include <cstdio>
 #include <memory>
 
@@ -30,7 +32,8 @@ Exit run(const ChronologyArguments& arguments, const CommonOptions& common) {
     if (const auto format = chronology_format_of(arguments.out); !format) {
         return report(format.error());
     }
-    if (const auto free = check_free(arguments.out, common); !free) {
+    const std::array outputs{OutputFile{"--out", arguments.out, false}};
+    if (const auto free = check_outputs(outputs, arguments.series, common.force); !free) {
         return report(free.error());
     }
     const auto options = index_options(arguments.index);

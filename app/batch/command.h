@@ -32,9 +32,14 @@ struct Command {
 /// All commands, in the order of the help text.
 [[nodiscard]] std::span<const Command> commands();
 
-/// Fails when a file named for output is there already and may not be written over. Told before the work, not after it.
-/// An empty name and `-`, the standard output, are always free.
-[[nodiscard]] Outcome<void> check_free(const std::string& file, const CommonOptions& common);
+/// Verbs of later versions: refused in words, where they would otherwise pass for the name of a scan.
+[[nodiscard]] std::span<const char* const> verbs_to_come();
+
+/// Makes a parser refuse an option that was given an empty value, which is a mistake in a script.
+void refuse_empty_values(CLI::App& parser);
+
+/// Prints a fault that the work goes on after as one line on standard error. `--quiet` does not silence it.
+void warn(const Fault& fault);
 
 /// Prints a fault as one line on standard error and answers with the exit status for it.
 Exit report(const Fault& fault);

@@ -6,7 +6,6 @@
 
 #include <array>
 #include <cstdio>
-#include <filesystem>
 
 namespace pithward::batch {
 
@@ -20,16 +19,27 @@ std::span<const Command> commands() {
     return all;
 }
 
-Outcome<void> check_free(const std::string& file, const CommonOptions& common) {
-    std::error_code ignored;
-    if (!file.empty() && file != "-" && !common.force && std::filesystem::exists(file, ignored)) {
-        return fail(file, "the file is there already", "choose another name or give --force");
+std::span<const char* const> verbs_to_come() {
+    static constexpr std::array verbs{"create", "show", "history", "export", "report"};
+    return verbs;
+}
+
+void refuse_empty_values(CLI::App& parser) {
+    for (CLI::Option* option : parser.get_options([](CLI::Option* one) { return one->get_items_expected_max() > 0; })) {
+        option->check(CLI::Validator(
+            [](const std::string& value) {
+                return value.empty() ? std::string("an empty value is given") : std::string();
+            },
+            ""));
     }
-    return {};
+}
+
+void warn(const Fault& fault) {
+    std::fprintf(stderr, "pithward: %s\n", fault.line().c_str());
 }
 
 Exit report(const Fault& fault) {
-    std::fprintf(stderr, "pithward: %s\n", fault.line().c_str());
+    warn(fault);
     return Exit::Unusable;
 }
 

@@ -1,7 +1,9 @@
 #include "app/batch/convert.h"
 
+#include "app/batch/output_files.h"
 #include "libcore/formats/series_formats.h"
 
+#include <array>
 #include <cstdio>
 #include <filesystem>
 #include <memory>
@@ -29,6 +31,10 @@ Exit convert(const ConvertOptions& options, const CommonOptions& common) {
     // A wrong name for the output is told before a long input is read.
     if (const auto format = series_format_of(options.out); !format) {
         return report(format.error());
+    }
+    const std::array outputs{OutputFile{"OUT", options.out, false}};
+    if (const auto free = check_outputs(outputs, {}, common.force); !free) {
+        return report(free.error());
     }
     const auto table = read_series_file(options.in);
     if (!table) {

@@ -1,12 +1,14 @@
 #include "app/batch/crossdate.h"
 
 #include "app/batch/index_arguments.h"
+#include "app/batch/output_files.h"
 #include "app/batch/series_input.h"
 #include "libcore/dating/crossdate.h"
 #include "libcore/formats/dating_json.h"
 #include "libcore/formats/whole_file.h"
 
 #include <algorithm>
+#include <array>
 #include <cstdio>
 #include <iostream>
 #include <memory>
@@ -135,7 +137,8 @@ bool is_doubtful(const dating::DatedResult& series) {
 }
 
 Exit run(const CrossdateArguments& arguments, const CommonOptions& common) {
-    if (const auto free = check_free(arguments.json, common); !free) {
+    const std::array outputs{OutputFile{"--json", arguments.json}};
+    if (const auto free = check_outputs(outputs, arguments.series, common.force); !free) {
         return report(free.error());
     }
     const auto job = job_of(arguments);

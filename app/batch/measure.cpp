@@ -1,5 +1,6 @@
 #include "app/batch/measure.h"
 
+#include "app/batch/dropped_cores.h"
 #include "app/batch/measure_options.h"
 #include "app/batch/measure_outputs.h"
 #include "app/batch/scan_scale.h"
@@ -9,10 +10,9 @@
 #include "libimaging/boundary/propose_reading.h"
 #include "libimaging/scan/threads.h"
 
-#include <spdlog/spdlog.h>
-
 #include <algorithm>
 #include <cstdio>
+#include <filesystem>
 #include <memory>
 
 namespace pithward::batch {
@@ -51,6 +51,10 @@ Outcome<MeasuredReading> read_core(const ScanFile& scan, const ScanScale& scale,
     if (!series) {
         return tl::unexpected(series.error());
     }
+    if (!series->rings.empty() && series->rings.back().year && series->rings.back().year->value() < earliest_year) {
+        return fail("--last-year", "the oldest rings would lie before the year " + std::to_string(earliest_year),
+                    "give a later year");
+    }
     return MeasuredReading{std::move(*reading), std::move(*series)};
 }
 
@@ -68,19 +72,24 @@ Outcome<MeasuredScan> measure_scan(const std::string& file, const MeasureOptions
         return tl::unexpected(cores.error());
     }
     MeasuredScan measured{file, {}};
-    for (const FoundCore& core : *cores) {
-        auto reading = read_core(*scan, *scale, task, core);
+    DroppedCores dropped(file, cores->size());
+    const std::string stem = std::filesystem::path(file).stem().string();
+    for (std::size_t i = 0; i < cores->size(); ++i) {
+        auto reading = read_core(*scan, *scale, task, (*cores)[i]);
         if (reading) {
+            reading->reading.core = series_id(stem, i, cores->size());
             measured.readings.push_back(std::move(*reading));
-        } else if (cores->size() > 1) {
-            // One core that can't be read does not keep back the others of its tray.
-            spdlog::warn("{}", reading.error().line());
         } else {
-            return tl::unexpected(reading.error());
+            dropped.add(i, reading.error());
         }
     }
     if (measured.readings.empty()) {
-        return fail(file, "none of its cores could be read", "draw a path with --path \"x,y x,y ...\"");
+        return tl::unexpected(dropped.all());
+    }
+    // One core that can't be read does not keep back the others of its tray, nor changes their names. It is told even
+    // where no progress is.
+    for (const Fault& fault : dropped.by_kind()) {
+        warn(fault);
     }
     return measured;
 }
@@ -95,9 +104,29 @@ void tell(const MeasuredScan& scan, const CommonOptions& common) {
         return;
     }
     for (const MeasuredReading& reading : scan.readings) {
-        std::fprintf(stderr, "%s: %zu rings, %zu findings\n", scan.file.c_str(), reading.series.rings.size(),
-                     reading.reading.findings.size());
+        const auto counted = [](std::size_t count, const char* what) {
+            return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
+        };
+        std::fprintf(stderr, "%s: %s, %s\n", scan.file.c_str(), counted(reading.series.rings.size(), "ring").c_str(),
+                     counted(reading.reading.findings.size(), "finding").c_str());
     }
+}
+
+/// Opens every scan once, so that one that can't be used is told before the others are measured.
+Outcome<void> check_scans(const MeasureOptions& options, const MeasureTask& task) {
+    for (const std::string& file : options.scans) {
+        const auto scan = ScanFile::open(file);
+        if (!scan) {
+            return tl::unexpected(scan.error());
+        }
+        if (!task.ruler.lines.empty()) {
+            continue; // a ruler tells what the file may not
+        }
+        if (const auto scale = believed_calibration(scan->header(), options.dpi); !scale) {
+            return tl::unexpected(scale.error());
+        }
+    }
+    return {};
 }
 
 Exit run(const MeasureOptions& options, const CommonOptions& common) {
@@ -109,6 +138,9 @@ Exit run(const MeasureOptions& options, const CommonOptions& common) {
         return report(free.error());
     }
     use_threads(common.threads);
+    if (const auto usable = check_scans(options, *task); !usable) {
+        return report(usable.error());
+    }
     std::vector<MeasuredScan> scans;
     for (const std::string& file : options.scans) {
         auto measured = measure_scan(file, options, *task);

@@ -1,5 +1,7 @@
 #include "app/batch/measure_options.h"
 
+#include "libcore/specimen/path_check.h"
+
 #include <algorithm>
 #include <charconv>
 #include <cmath>
@@ -9,8 +11,6 @@ namespace pithward::batch {
 
 namespace {
 
-constexpr std::size_t most_points = 10'000;
-constexpr int earliest_year = -20'000;
 constexpr int latest_year = 3'000;
 
 std::optional<double> number_from(std::string_view text) {
@@ -36,11 +36,22 @@ std::optional<Fault> contradiction(const MeasureOptions& options) {
     if (options.scans.size() > 1 && !options.path.empty()) {
         return Fault{"--path", "one path can't serve several scans", "measure them one at a time"};
     }
+    if (!options.from.empty() && options.path.empty()) {
+        return Fault{"--from", "there is no path that it tells of", "give one with --path \"x,y x,y ...\""};
+    }
+    if (!options.overlay.empty() && options.overlay != "-" && !options.overlay.ends_with(".png")) {
+        return Fault{"--overlay", "the picture is a PNG", "give a name that ends in .png"};
+    }
     if (options.scans.size() > 1 && !options.overlay.empty()) {
         return Fault{"--overlay", "one picture can't show several scans", "measure them one at a time"};
     }
     if (!options.decadal.empty() && !options.last_year) {
         return Fault{"--decadal", "a decadal file needs calendar years", "give --last-year, or take --csv"};
+    }
+    const auto project =
+        std::ranges::find_if(options.scans, [](const std::string& scan) { return scan.ends_with(".pithward"); });
+    if (project != options.scans.end()) {
+        return Fault{*project, "projects are not in this version yet", "name scans: TIFF, PNG or JPEG files"};
     }
     return std::nullopt;
 }
@@ -114,8 +125,8 @@ void add_options(CLI::App& parser, MeasureOptions& options) {
     parser.add_option("--last-year", options.last_year, "Year of the outermost ring with a width")
         ->check(CLI::Range(earliest_year, latest_year));
     parser.add_option("--json", options.json, "File for everything that was found; - for standard output");
-    parser.add_option("--csv", options.csv, "File for the series, years down");
-    parser.add_option("--decadal", options.decadal, "File for the series in decades");
+    parser.add_option("--csv", options.csv, "File for the series, years down; - for standard output");
+    parser.add_option("--decadal", options.decadal, "File for the series in decades; - for standard output");
     parser.add_option("--overlay", options.overlay, "PNG file for the scan with its boundaries");
 }
 
@@ -157,7 +168,7 @@ Outcome<std::vector<ImagePoint>> points_from(const std::string& option, const st
                         "point " + std::to_string(points.size() + 1) + " is no pair of numbers: " + word.substr(0, 40),
                         "write it as \"x,y x,y ...\" in pixels");
         }
-        if (points.size() == most_points) {
+        if (points.size() == most_path_points) {
             return fail(option, "there are more than 10,000 points", "give fewer points");
         }
         points.push_back(*point);

@@ -13,11 +13,13 @@
 
 namespace pithward::batch {
 
+inline constexpr int earliest_year = -20'000; ///< That a ring may bear, as in every series format.
+
 /// What `pithward measure` was told, as words.
 struct MeasureOptions {
     std::vector<std::string> scans;
     std::string path;
-    std::string from = "bark";
+    std::string from; ///< Empty: bark.
     std::optional<double> dpi;
     std::vector<std::string> rulers;
     std::string graduation = "auto";

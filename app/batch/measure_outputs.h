@@ -17,10 +17,11 @@ struct MeasuredScan {
     std::vector<MeasuredReading> readings;
 };
 
-/// Fails when a file named for output is there already and may not be written over: told before the work, not after it.
+/// Fails when an output asked for can't be written (output_files.h): told before the work, not after it.
 [[nodiscard]] Outcome<void> check_outputs(const MeasureOptions& options, const CommonOptions& common);
 
-/// Writes the files asked for, each whole or not at all, and a table on standard output when none was asked for.
+/// Writes the files asked for, all or none as far as that can be known, and a table on standard output when none was
+/// asked for.
 [[nodiscard]] Outcome<void> write_outputs(const MeasureOptions& options, const CommonOptions& common,
                                           std::span<const MeasuredScan> scans);
 

@@ -5,6 +5,8 @@
 #include <QApplication>
 #include <QSettings>
 #include <algorithm>
+#include <cstdio>
+#include <cstdlib>
 
 static void load_icons() {
     Q_INIT_RESOURCE(icons); // a static library's resources are not loaded by themselves
@@ -21,10 +23,22 @@ Scheme stored_scheme(const QSettings& settings) {
     return static_cast<Scheme>(std::clamp(settings.value(scheme_key, 0).toInt(), 0, static_cast<int>(Scheme::Dark)));
 }
 
+/// Qt ends the program itself, with an abort and many lines, where it can't reach a display.
+void end_without_display(QtMsgType type, const QMessageLogContext& /*context*/, const QString& /*text*/) {
+    if (type == QtFatalMsg) {
+        std::fputs("pithward: there is no display for the window; without one, scans are measured with "
+                   "pithward measure SCAN\n",
+                   stderr);
+        std::_Exit(2);
+    }
+}
+
 } // namespace
 
 int run_window(int argc, char** argv, const std::vector<std::string>& files) {
-    QApplication application(argc, argv);
+    const QtMessageHandler usual = qInstallMessageHandler(end_without_display);
+    const QApplication application(argc, argv);
+    qInstallMessageHandler(usual);
     QApplication::setApplicationName("pithward");
     QApplication::setOrganizationName("pithward");
     load_icons();

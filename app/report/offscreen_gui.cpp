@@ -1,6 +1,7 @@
 #include "app/report/offscreen_gui.h"
 
 #include <QGuiApplication>
+#include <cstdio>
 
 namespace pithward::report {
 
@@ -16,7 +17,14 @@ char* arguments[] = {name, nullptr};
 OffscreenGui::OffscreenGui() {
     if (QCoreApplication::instance() == nullptr) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
+        // What Qt has to say of a desktop that isn't there is none of the user's business.
+        const QtMessageHandler usual = qInstallMessageHandler([](QtMsgType type, const auto&, const QString& text) {
+            if (type == QtFatalMsg) {
+                std::fprintf(stderr, "%s\n", qPrintable(text));
+            }
+        });
         application_ = std::make_unique<QGuiApplication>(count, arguments);
+        qInstallMessageHandler(usual);
     }
 }
 

@@ -1,23 +1,9 @@
-#include "app/batch/measure_options.h"
+#include "tests/batch/task_from.h"
 
 #include <gtest/gtest.h>
 
 namespace pithward::batch {
 namespace {
-
-/// The task of `measure` with these words on its command line.
-Outcome<MeasureTask> task_from(std::vector<std::string> words) {
-    CLI::App parser;
-    MeasureOptions options;
-    add_options(parser, options);
-    std::ranges::reverse(words); // as CLI11 takes them
-    try {
-        parser.parse(words);
-    } catch (const CLI::ParseError& error) {
-        return fail("", error.what(), "see --help");
-    }
-    return task_of(options);
-}
 
 TEST(RulerOptions, ALineOrTwo) {
     const auto one = task_from({"--ruler", "10,20 300.5,21", "scan.png"});
