@@ -126,6 +126,10 @@ void BenchControl::read_shown_scan() {
             for (const Fault& fault : read.faults) {
                 tell(fault);
             }
+            if (read.damaged) {
+                model_.remove_scan(id);
+                return;
+            }
             const bool none = read.cores.empty() && read.faults.empty();
             if (model_.put_cores(id, revision, std::move(read.cores)) && none) {
                 emit told(tr("No core was seen on this scan. Draw its path by hand (P)."));
@@ -211,10 +215,12 @@ void BenchControl::reread(std::size_t index, const std::function<void(ReadingReq
         return;
     }
     ReadingRequest request;
+    std::string name;
     request.calibration = *scan->calibration;
     if (index < scan->cores.size()) {
         const picture::MeasuredCore& core = scan->cores[index];
         request = request_of(core.reading, *scan->calibration);
+        name = core.reading.core;
         breadth_mm = 2.0 * core.half_breadth_px / scan->calibration->px_per_mm();
     }
     change(request);
@@ -227,10 +233,13 @@ void BenchControl::reread(std::size_t index, const std::function<void(ReadingReq
         [opened = scan->opened, request, breadth_mm](const Work& work) {
             return read_path(*opened, request, breadth_mm, work);
         },
-        [this, id = scan->id, revision = scan->revision, index](Outcome<picture::MeasuredCore> core) {
+        [this, id = scan->id, revision = scan->revision, index, name](Outcome<picture::MeasuredCore> core) {
             if (!core) {
                 tell(core.error());
-            } else if (!model_.put_core(id, revision, index, std::move(*core))) {
+                return;
+            }
+            core->reading.core = name;
+            if (!model_.put_core(id, revision, index, std::move(*core))) {
                 emit told(tr("The core was changed meanwhile, so the new reading was not taken. Try again."));
             }
         });

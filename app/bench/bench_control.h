@@ -24,7 +24,7 @@ public:
     [[nodiscard]] ScanJobs& jobs() { return jobs_; }
 
     /// Opens scans, and every scan in the folders among them, and shows the first. What can't be opened is told, and
-    /// the bench stays as it is.
+    /// the bench stays as it is; what turns out to be damaged when it is read is told and taken off again.
     void open(const QStringList& paths);
     void show_scan(int id);
     void step_scan(int by);

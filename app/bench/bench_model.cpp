@@ -38,8 +38,19 @@ int BenchModel::add_scan(OpenedScan opened, std::optional<Calibration> calibrati
     return scans_.back().id;
 }
 
+void BenchModel::remove_scan(int id) {
+    std::erase_if(scans_, [id](const BenchScan& scan) { return scan.id == id; });
+    if (id == shown_) {
+        const int first = scans_.empty() ? 0 : scans_.front().id;
+        shown_ = find(shown_before_) != nullptr ? shown_before_ : first;
+        core_ = 0;
+    }
+    note(ScanList | ShownScan | Cores | PresentCore);
+}
+
 void BenchModel::show_scan(int id) {
     if (id != shown_ && find(id) != nullptr) {
+        shown_before_ = shown_;
         shown_ = id;
         core_ = 0;
         note(ShownScan | Cores | PresentCore);

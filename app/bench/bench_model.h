@@ -48,6 +48,8 @@ public:
 
     /// Puts a scan on the bench and answers with its id.
     int add_scan(OpenedScan opened, std::optional<Calibration> calibration);
+    /// Takes a scan off the bench; the one that was shown before it is shown again.
+    void remove_scan(int id);
     void show_scan(int id);
     void show_core(int index);
 
@@ -72,6 +74,7 @@ private:
     std::vector<BenchScan> scans_;
     int next_id_ = 1;
     int shown_ = 0;
+    int shown_before_ = 0;
     int core_ = 0;
     Changes gathered_;
 };

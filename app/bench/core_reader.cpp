@@ -1,6 +1,9 @@
 #include "app/bench/core_reader.h"
 
+#include "libcore/specimen/width_series.h"
+
 #include <algorithm>
+#include <filesystem>
 #include <utility>
 
 namespace pithward::bench {
@@ -34,18 +37,19 @@ ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, con
     const auto found = scan.find_cores(calibration, part_of(work, 0.0, share_of_finding));
     if (!found) {
         result.faults.push_back(found.error());
+        result.damaged = scan.is_damaged();
         return result;
     }
     const double each = (1.0 - share_of_finding) / static_cast<double>(std::max<std::size_t>(1, found->size()));
     double from = share_of_finding;
-    for (const FoundCore& core : *found) {
-        if (work.stopped()) {
-            break;
-        }
+    const std::string stem = std::filesystem::path(scan.name()).stem().string();
+    for (std::size_t i = 0; i < found->size() && !work.stopped(); ++i) {
+        const FoundCore& core = (*found)[i];
         auto read = read_path(scan, request_for(core, scan.name(), calibration), core.width_mm,
                               part_of(work, from, from + each));
         from += each;
         if (read) {
+            read->reading.core = series_id(stem, i, found->size());
             result.cores.push_back(std::move(*read));
         } else {
             result.faults.push_back(read.error());

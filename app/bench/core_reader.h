@@ -13,6 +13,7 @@ namespace pithward::bench {
 struct ReadCores {
     std::vector<picture::MeasuredCore> cores;
     std::vector<Fault> faults;
+    bool damaged = false; ///< The file itself is damaged.
 };
 
 /// Finds every core of a scan and reads each along its proposed path.

@@ -19,7 +19,9 @@ WidthTable table_of(const ExportInput& input) {
     const std::string stem = std::filesystem::path(input.scan->name()).stem().string();
     WidthTable table;
     for (std::size_t i = 0; i < input.cores.size(); ++i) {
-        table.series.push_back(width_series(series_id(stem, i, input.cores.size()), input.cores[i].series));
+        const std::string& known = input.cores[i].reading.core;
+        const std::string id = known.empty() ? series_id(stem, i, input.cores.size()) : known;
+        table.series.push_back(width_series(id, input.cores[i].series));
     }
     return table;
 }

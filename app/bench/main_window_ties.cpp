@@ -64,12 +64,17 @@ void MainWindow::tie_parts() {
     connect(&control_, &BenchControl::done, hint_, &QLabel::setText);
     connect(&control_.model(), &BenchModel::changed, this, [this](BenchModel::Changes changes) {
         refresh();
+        if (changes & BenchModel::ShownScan) {
+            hint_->clear();
+        }
+        const BenchScan* scan = control_.model().scan();
         // The arrow keys are the scan's, unless somebody walks through the list or is asked for the resolution.
-        if ((changes & BenchModel::ShownScan) && !cores_->hasFocus() && control_.model().scan()->calibration) {
+        if ((changes & BenchModel::ShownScan) && !cores_->hasFocus() && scan != nullptr && scan->calibration) {
             view_->setFocus();
         }
     });
     connect(&control_.jobs(), &ScanJobs::started, this, &MainWindow::refresh);
+    connect(&control_.jobs(), &ScanJobs::started, hint_, &QLabel::clear);
     connect(&control_.jobs(), &ScanJobs::finished, this, &MainWindow::refresh);
 
     connect(view_, &ScanView::failed, messages_, &MessageBar::tell);

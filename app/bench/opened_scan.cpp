@@ -13,13 +13,15 @@ std::string OpenedScan::name() const {
 Outcome<OpenedScan> open_scan(const std::string& path) {
     return ScanFile::open(path).map([&](const ScanFile& file) {
         return OpenedScan{
-            path, file.header(),
+            path,
+            file.header(),
             [file](QRect region, int reduction) {
                 return file.read({region.x(), region.y(), region.width(), region.height()}, reduction)
                     .map(picture::picture_of);
             },
             [file](const Calibration& calibration, const Work& work) { return find_cores(file, calibration, work); },
-            [file](const ReadingRequest& request, const Work& work) { return propose_reading(file, request, work); }};
+            [file](const ReadingRequest& request, const Work& work) { return propose_reading(file, request, work); },
+            [file] { return file.damage().has_value(); }};
     });
 }
 

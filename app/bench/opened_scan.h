@@ -23,6 +23,7 @@ struct OpenedScan {
     TileSource pixels;
     std::function<Outcome<std::vector<FoundCore>>(const Calibration&, const Work&)> find_cores;
     std::function<Outcome<Reading>(const ReadingRequest&, const Work&)> propose;
+    std::function<bool()> is_damaged; ///< Reading has met damage: the scan is of no use.
 
     /// The name that legs and calibrations are keyed by: the file's name without its folder.
     [[nodiscard]] std::string name() const;

@@ -73,6 +73,7 @@ OpenedScan fake_scan(const std::string& path) {
         const ReadingRequest request = fake_request(name);
         return std::vector{FoundCore{request.path, request.bark_end, 2.6, std::nullopt, std::nullopt}};
     };
+    scan.is_damaged = [] { return false; };
     scan.propose = [](const ReadingRequest& request, const Work&) -> Outcome<Reading> { return fake_reading(request); };
     return scan;
 }
@@ -85,6 +86,14 @@ Outcome<OpenedScan> open_fake(const std::string& path) {
     if (named(path, "untold")) {
         scan.header.tag_dpi_x.reset();
         scan.header.tag_dpi_y.reset();
+    }
+    if (named(path, "broken")) {
+        const auto broken = fail(path, "the image data is damaged or cut short", "take an undamaged copy");
+        scan.pixels = [broken](QRect, int) -> Outcome<QImage> { return broken; };
+        scan.find_cores = [broken](const Calibration&, const Work&) -> Outcome<std::vector<FoundCore>> {
+            return broken;
+        };
+        scan.is_damaged = [] { return true; };
     }
     if (named(path, "slow")) {
         scan.find_cores = [](const Calibration&, const Work& work) -> Outcome<std::vector<FoundCore>> {

@@ -7,10 +7,13 @@
 #include <gtest/gtest.h>
 
 #include <QDropEvent>
+#include <QLabel>
 #include <QLineEdit>
 #include <QMimeData>
 #include <QSignalSpy>
 #include <QSpinBox>
+#include <QStatusBar>
+#include <QTemporaryDir>
 #include <QTest>
 
 namespace pithward::bench {
@@ -70,6 +73,37 @@ TEST_F(WindowTest, AWrongFileGivesAMessageAndTheOldScanStays) {
     open({"wrong.png"});
     EXPECT_EQ(window.messages().text(), "wrong.png: this is not an image; give a TIFF, PNG or JPEG file");
     EXPECT_EQ(window.windowTitle(), "a.png – Pithward");
+}
+
+TEST_F(WindowTest, ABrokenScanIsToldOnceAndTakenOffAgain) {
+    open({"a.png"});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.view().image().complete(); }));
+    open({"broken.tif"});
+    EXPECT_EQ(window.messages().text(), "broken.tif: the image data is damaged or cut short; take an undamaged copy");
+    EXPECT_EQ(window.windowTitle(), "a.png – Pithward");
+    EXPECT_EQ(model().scans().size(), 1U);
+    EXPECT_TRUE(window.actions().at(ActionId::ExportPicture)->isEnabled());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.view().image().complete(); }));
+}
+
+TEST_F(WindowTest, ABrokenScanAloneLeavesAnEmptyBench) {
+    open({"broken.tif"});
+    EXPECT_EQ(model().scan(), nullptr);
+    EXPECT_FALSE(window.view().isVisible());
+    EXPECT_TRUE(window.messages().text().startsWith("broken.tif"));
+}
+
+TEST_F(WindowTest, TheStatusBarForgetsWhatWasWrittenBefore) {
+    open({"a.png", "b.png"});
+    const QTemporaryDir folder;
+    auto* hint = window.statusBar()->findChild<QLabel*>();
+    ASSERT_NE(hint, nullptr);
+    window.control().export_shown(folder.filePath("a.csv"), export_formats().front());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return hint->text().startsWith("Written to"); }));
+    trigger(ActionId::NextScan);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !window.control().jobs().busy(); }));
+    QCoreApplication::processEvents();
+    EXPECT_EQ(hint->text(), "");
 }
 
 TEST_F(WindowTest, AScanWithoutResolutionIsAskedAboutInTheWindow) {
