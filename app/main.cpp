@@ -6,7 +6,6 @@
 #include <spdlog/spdlog.h>
 
 #include <clocale>
-#include <cstdlib>
 #include <exception>
 #include <string>
 #include <vector>
@@ -82,8 +81,6 @@ int run(int argc, char** argv) {
 } // namespace
 
 int main(int argc, char** argv) {
-    // Large scans may need scratch space of several GB, which on many machines /tmp has not: it lies in memory there.
-    ::setenv("TMPDIR", "/var/tmp", 0);
     try {
         return run(argc, argv);
     } catch (const std::exception& error) {

@@ -42,8 +42,10 @@ std::optional<Fault> fault_of_header(const std::string& path, const FileHeader& 
     return std::nullopt;
 }
 
-/// Opened as libvips does; what can't be opened at all is told as what it is.
-Outcome<VipsHandle> opened(const std::string& path, VipsAccess access, bool in_memory) {
+/// Opened by libvips, which never goes through files of its own: they would stay behind when the process is ended.
+/// What can't be opened at all is told as what it is.
+Outcome<VipsHandle> opened(const std::string& path, VipsAccess access) {
+    const bool in_memory = access == VIPS_ACCESS_RANDOM; // from top to bottom it need not be kept
     VipsHandle image(vips_image_new_from_file(path.c_str(), "access", access, "memory", in_memory ? TRUE : FALSE,
                                               "fail_on", VIPS_FAIL_ON_TRUNCATED, nullptr));
     if (!image) {
@@ -153,10 +155,6 @@ VipsHandle as_rgb(VipsHandle image) {
     return VipsHandle(rgb);
 }
 
-std::string gigabytes(double bytes) {
-    return std::to_string(static_cast<int>(std::ceil(bytes / 1e9)));
-}
-
 } // namespace
 
 Fault damaged(const std::string& path) {
@@ -184,7 +182,7 @@ Outcome<LoadedImage> load_image(const std::string& path, std::int64_t most_memor
                     "save it anew as a TIFF, PNG or JPEG file");
     }
     const bool in_regions = (vips_foreign_flags(loader, path.c_str()) & VIPS_FOREIGN_PARTIAL) != 0;
-    auto image = opened(path, VIPS_ACCESS_RANDOM, true);
+    auto image = opened(path, VIPS_ACCESS_RANDOM);
     if (!image) {
         return tl::unexpected(image.error());
     }
@@ -196,12 +194,6 @@ Outcome<LoadedImage> load_image(const std::string& path, std::int64_t most_memor
         return tl::unexpected(*fault);
     }
     loaded.needs_scratch = !in_regions && decoded_bytes(loaded.header) > most_memory;
-    if (loaded.needs_scratch) {
-        image = opened(path, VIPS_ACCESS_RANDOM, false);
-        if (!image) {
-            return tl::unexpected(image.error());
-        }
-    }
     loaded.pixels = as_rgb(std::move(*image));
     if (!loaded.pixels) {
         return tl::unexpected(damaged(path));
@@ -210,26 +202,13 @@ Outcome<LoadedImage> load_image(const std::string& path, std::int64_t most_memor
 }
 
 Outcome<VipsHandle> load_top_to_bottom(const std::string& path) {
-    return opened(path, VIPS_ACCESS_SEQUENTIAL, false).and_then([&](VipsHandle image) -> Outcome<VipsHandle> {
+    return opened(path, VIPS_ACCESS_SEQUENTIAL).and_then([&](VipsHandle image) -> Outcome<VipsHandle> {
         VipsHandle rgb = as_rgb(std::move(image));
         if (!rgb) {
             return tl::unexpected(damaged(path));
         }
         return rgb;
     });
-}
-
-Outcome<void> check_scratch(const Scan& header) {
-    const char* folder = g_get_tmp_dir();
-    std::error_code error;
-    const auto space = std::filesystem::space(folder, error);
-    const auto needed = static_cast<double>(decoded_bytes(header));
-    if (!error && static_cast<double>(space.available) < 1.1 * needed) {
-        return fail(header.file,
-                    "reading it takes " + gigabytes(needed) + " GB of scratch space, which " + folder + " has not free",
-                    "make room, or name another folder in TMPDIR; a TIFF saved in tiles needs none");
-    }
-    return {};
 }
 
 } // namespace pithward::scan

@@ -12,8 +12,8 @@ namespace pithward::scan {
 struct LoadedImage {
     Scan header;
     VipsHandle pixels; ///< RGB of 8 or 16 bit; decoded when first needed.
-    /// The file can only be decoded from top to bottom and does not fit the memory allowed for it: pixels that are
-    /// asked for here and there go through scratch space on disk.
+    /// The file can only be decoded from top to bottom and does not fit the memory allowed for it: what is asked for
+    /// here and there has to come from a `Scratch`, not from `pixels`.
     bool needs_scratch = false;
 };
 
@@ -23,9 +23,6 @@ struct LoadedImage {
 
 /// Opens the same file anew, to be read once from top to bottom without scratch space.
 [[nodiscard]] Outcome<VipsHandle> load_top_to_bottom(const std::string& path);
-
-/// Fails when there is no room on disk for the scratch space of such an image.
-[[nodiscard]] Outcome<void> check_scratch(const Scan& header);
 
 /// The fault of a file whose pixels can't be decoded, with what libvips says of it.
 [[nodiscard]] Fault damaged(const std::string& path);

@@ -1,6 +1,7 @@
 #include "libimaging/scan/scan_file.h"
 
 #include "libimaging/scan/load_image.h"
+#include "libimaging/scan/scratch.h"
 #include "libimaging/scan/vips_image.h"
 
 #include <opencv2/core/utility.hpp>
@@ -43,8 +44,22 @@ private:
 struct ScanFile::State {
     scan::LoadedImage image;
     FirstDamage damage;
-    std::once_flag scratch_checked;
-    Outcome<void> scratch; ///< Whether there is room for scratch space; checked when pixels are first asked for.
+    std::once_flag scratch_wanted;
+    std::optional<Outcome<scan::Scratch>> scratch; ///< Made when pixels of a scan that needs it are first asked for.
+
+    /// Where pixels may be read here and there.
+    Outcome<VipsImage*> pixels() {
+        if (!image.needs_scratch) {
+            return image.pixels.get();
+        }
+        const std::string& file = image.header.file;
+        std::call_once(scratch_wanted, [&] {
+            scratch = scan::load_top_to_bottom(file).and_then([&](const scan::VipsHandle& from_top) {
+                return scan::Scratch::decode(file, from_top.get(), [&] { return damage.met_in(file); });
+            });
+        });
+        return scratch->map([](const scan::Scratch& made) { return made.pixels(); });
+    }
 };
 
 namespace {
@@ -143,13 +158,8 @@ Outcome<cv::Mat> ScanFile::read(cv::Rect region, int reduction) const {
     if (region.empty()) {
         return fail(header.file, "the region asked for lies outside the scan", "choose a place on the scan");
     }
-    if (state_->image.needs_scratch) {
-        std::call_once(state_->scratch_checked, [&] { state_->scratch = scan::check_scratch(header); });
-        if (!state_->scratch) {
-            return tl::unexpected(state_->scratch.error());
-        }
-    }
-    return averaged(header.file, state_->damage, state_->image.pixels.get(), Rows::Any, region, step, {});
+    return state_->pixels().and_then(
+        [&](VipsImage* image) { return averaged(header.file, state_->damage, image, Rows::Any, region, step, {}); });
 }
 
 Outcome<cv::Mat> ScanFile::overview(int reduction, const Work& work) const {

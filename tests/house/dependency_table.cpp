@@ -58,7 +58,7 @@ const std::vector<Row>& table() {
         {"libcore/record", {"libcore/specimen", "libcore/edit", "libcore/review"}, {Qt, Log}},
         // Statistics that outliers don't move.
         {"libimaging/robust", {}, {}},
-        {"libimaging/scan", {"libcore/specimen"}, {OpenCv, Vips, Log}},
+        {"libimaging/scan", {"libcore/specimen"}, {OpenCv, Vips, Log, System}},
         {"libimaging/calibrate", {"libcore/specimen", "libimaging/robust", "libimaging/scan"}, {OpenCv, Eigen, Log}},
         {"libimaging/strip", {"libcore/specimen", "libimaging/robust", "libimaging/scan"}, {OpenCv, Eigen, Log}},
         {"libimaging/boundary",
