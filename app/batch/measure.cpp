@@ -6,6 +6,7 @@
 #include "app/batch/scan_scale.h"
 #include "libcore/measure/measure.h"
 #include "libcore/pith/judge_pith.h"
+#include "libcore/specimen/width_series.h"
 #include "libimaging/boundary/find_cores.h"
 #include "libimaging/boundary/propose_reading.h"
 #include "libimaging/scan/threads.h"

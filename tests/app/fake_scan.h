@@ -13,8 +13,8 @@ inline constexpr int fake_step = 40;
 
 [[nodiscard]] OpenedScan fake_scan(const std::string& path);
 
-/// Opens fakes by name: "wrong..." fails, "broken..." can't be read, "untold..." has no resolution tag, "slow..." works until it is stopped, all
-/// others are as above.
+/// Opens fakes by name: "wrong..." fails, "broken..." can't be read, "untold..." has no resolution tag, "slow..." works
+/// until it is stopped, all others are as above.
 [[nodiscard]] Outcome<OpenedScan> open_fake(const std::string& path);
 
 /// A reading along a path with a boundary every `fake_step` pixels from its first point.
