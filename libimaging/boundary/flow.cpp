@@ -1,6 +1,7 @@
 #include "libimaging/boundary/flow.h"
 
 #include "libimaging/boundary/filters.h"
+#include "libimaging/boundary/flow_follow.h"
 
 #include <opencv2/core/utility.hpp>
 
@@ -34,13 +35,13 @@ cv::Mat1f dark_lines(const cv::Mat1f& values, const cv::Mat1f& solid, double sig
 }
 
 /// The values whose slopes a round looks at.
-cv::Mat1f features(const cv::Mat1f& values, const cv::Mat1f& solid, const FlowRound& round, FlowFeature feature,
-                   double px_mm, double lane_mm, int centre) {
-    const double sigma = round.feature / px_mm;
+cv::Mat1f features(const cv::Mat1f& values, const cv::Mat1f& solid, double along_mm, double across_mm,
+                   FlowFeature feature, double px_mm, double lane_mm, int centre) {
+    const double sigma = along_mm / px_mm;
     if (feature == FlowFeature::Edges) {
-        return masked_smooth(values, solid, round.across / lane_mm, sigma);
+        return masked_smooth(values, solid, across_mm / lane_mm, sigma);
     }
-    return smooth(dark_lines(values, solid, round.across / lane_mm, sigma, centre), 0.1 / lane_mm, sigma);
+    return smooth(dark_lines(values, solid, across_mm / lane_mm, sigma, centre), 0.1 / lane_mm, sigma);
 }
 
 /// Gradients of one pair of lanes: along the path squared, and along times across.
@@ -76,7 +77,7 @@ cv::Mat1f over_window(const cv::Mat1f& values, const FlowRound& round, double px
 /// Change of slope between lane k and k + 1, from one round.
 cv::Mat1f slope_change(const cv::Mat1f& level, const cv::Mat1f& solid, const FlowRound& round, const FlowPlan& plan,
                        double px_mm, double lane_mm, int centre) {
-    const cv::Mat1f soft = features(level, solid, round, plan.feature, px_mm, lane_mm, centre);
+    const cv::Mat1f soft = features(level, solid, round.feature, round.across, plan.feature, px_mm, lane_mm, centre);
     const int pairs = level.rows - 1;
     cv::Mat1f energy(pairs, level.cols);
     cv::Mat1f product(pairs, level.cols);
@@ -119,6 +120,12 @@ cv::Mat1f ring_flow(const cv::Mat1f& values, const cv::Mat1f& solid, const Lanes
         const cv::Mat1f change = slope_change(flatten(short_values, flow, px_mm), flatten(short_solid, flow, px_mm),
                                               round, plan, px_mm, lanes.lane_mm, lanes.centre());
         add_slopes(change, static_cast<float>(lanes.lane_mm), lanes.centre(), flow);
+    }
+    for (const FollowRound& round : plan.follow) {
+        const cv::Mat1f flat_solid = flatten(short_solid, flow, px_mm);
+        const cv::Mat1f soft = features(flatten(short_values, flow, px_mm), flat_solid, round.feature, round.across,
+                                        plan.feature, px_mm, lanes.lane_mm, lanes.centre());
+        flow += follow_rings(soft, flat_solid, px_mm, lanes.lane_mm, round);
     }
     return lengthen(flow, step, lanes.columns());
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "libimaging/boundary/flow_follow.h"
 #include "libimaging/strip/lanes.h"
 
 #include <opencv2/core.hpp>
@@ -27,6 +28,7 @@ enum class FlowFeature {
 /// How the slopes are sought: rounds from broad to fine.
 struct FlowPlan {
     std::vector<FlowRound> rounds;
+    std::vector<FollowRound> follow = {}; ///< Then every ring is followed by itself.
     FlowFeature feature = FlowFeature::Edges;
     double step_mm = 0.04;  ///< Columns are averaged to this step.
     bool past_rays = false; ///< Changes that run along the path (rays, vessels in a row) weigh little.

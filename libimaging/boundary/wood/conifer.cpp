@@ -31,6 +31,7 @@ const FlowPlan flow_plan{
                {0.10, 0.0, 0.8, 0.3, 0.1},
                {0.08, 0.0, 0.6, 0.3, 0.0},
                {0.08, 0.0, 0.6, 0.3, 0.0}},
+    .follow = {{0.10, 0.0, 0.8, 0.6}, {0.06, 0.0, 0.4, 0.6}},
 };
 
 Signal conifer_signal(const Relief& relief, const Lanes& /*lanes*/) {
