@@ -182,7 +182,8 @@ struct Grower {
             }
             const Colour hole = random.chance(scene.disturbances.chalk)
                                     ? Colour{240, 234, 222}
-                                    : Colour{118, 82, 54} * static_cast<float>(random.uniform(0.8, 1.25));
+                                    : blend(Colour{118, 82, 54}, look.late, scene.vessel_tint) *
+                                          static_cast<float>(random.uniform(0.8, 1.25));
             for (int m = 0; m < members; ++m) { // radial multiples
                 pores.push_back({{at->a + outward * 1.75 * radius * m, at->b},
                                  radius * 1.08,

@@ -160,6 +160,8 @@ Order graded_core(Grade grade, int strength, std::uint64_t seed, int number) {
     case Grade::DiffusePorous:
         wear(scene, s, random);
         scene.disturbances.chalk = random.chance(grade == Grade::RingPorous ? 0.35 : 0.12) ? s : 0.0;
+        scene.hue_noise = random.uniform(0.0, 0.03);
+        scene.vessel_tint = random.uniform(0.0, 1.0);
         break;
     case Grade::Broken:
         wear(scene, 0.5 * s, random);

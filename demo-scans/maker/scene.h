@@ -152,7 +152,9 @@ struct Scene {
     double tilt_deg = 0.0;
     double bow_mm = 0.0; ///< Rise of the core's middle over its chord.
     double margin_mm = 3.0;
-    double texture = 1.0; ///< Strength of all that is finer than a ring.
+    double texture = 1.0;     ///< Strength of all that is finer than a ring.
+    double hue_noise = 0.0;   ///< Strength of fine texture that differs between the channels.
+    double vessel_tint = 0.0; ///< Small vessels from brown (0) to the hue of the densest tissue (1).
 
     Mount mount;
     Scanner scanner;

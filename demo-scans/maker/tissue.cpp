@@ -138,6 +138,10 @@ Colour tissue(const CoreModel& core, Colour colour, const InTissue& at) {
         colour = scaled(colour, tone);
         const auto hue = static_cast<float>(k * 0.018 * noise(seed + 7, at.core.a / 3.0, at.core.b / 1.6));
         colour = colour * Colour{1.0F + 0.3F * hue, 1.0F, 1.0F - hue};
+        const auto red = static_cast<float>(k * scene.hue_noise * file_noise(seed + 14, files, size, at.radius, 0.2));
+        const auto blue =
+            static_cast<float>(k * scene.hue_noise * noise(seed + 15, at.core.a / 0.05, at.core.b / 0.06));
+        colour = colour * Colour{1.0F + red, 1.0F, 1.0F + blue};
         colour = core.pores.over(colour, at.core, 1.0 / at.px_per_mm);
         if (look.broad_rays_per_mm > 0.0) {
             const double ray =

@@ -28,15 +28,6 @@ int middle_lanes(const Lanes& lanes) {
     return std::min(lanes.centre(), std::max(1, static_cast<int>(sure_breadth_mm / lanes.lane_mm)));
 }
 
-cv::Mat1f tone_of(const cv::Mat1f& brightness) {
-    cv::Mat1f tone(brightness.size());
-    cv::parallel_for_(cv::Range(0, tone.rows), [&](const cv::Range& part) {
-        cv::Mat1f rows = tone.rowRange(part);
-        cv::log(brightness.rowRange(part) + tone_floor, rows);
-    });
-    return tone;
-}
-
 /// What is common to neighbouring lanes, and what is not, between all pairs of channels.
 struct Agreement {
     cv::Matx33d signal = cv::Matx33d::zeros();
@@ -151,6 +142,15 @@ cv::Mat1f solid_wood(const cv::Mat1f& brightness, const Lanes& lanes, int step) 
 }
 
 } // namespace
+
+cv::Mat1f tone_of(const cv::Mat1f& brightness) {
+    cv::Mat1f tone(brightness.size());
+    cv::parallel_for_(cv::Range(0, tone.rows), [&](const cv::Range& part) {
+        cv::Mat1f rows = tone.rowRange(part);
+        cv::log(brightness.rowRange(part) + tone_floor, rows);
+    });
+    return tone;
+}
 
 Relief relief_of(const Lanes& lanes) {
     const int step = std::max(1, static_cast<int>(std::lround(broad_step_mm / lanes.px_mm)));

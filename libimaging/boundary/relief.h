@@ -16,6 +16,9 @@ struct Relief {
     std::array<float, 3> mix{}; ///< Share of red, green and blue in the brightness; they sum to 1.
 };
 
+/// Natural logarithm of a brightness of 0 to 1, finite for black.
+[[nodiscard]] cv::Mat1f tone_of(const cv::Mat1f& brightness);
+
 /// Chooses the mix of channels in which neighbouring lanes agree best against their noise (a ratio of quadratic forms,
 /// sought on a grid of shares), then takes gradients away and evens out the contrast.
 [[nodiscard]] Relief relief_of(const Lanes& lanes);

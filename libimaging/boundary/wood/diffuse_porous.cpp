@@ -1,3 +1,4 @@
+#include "libimaging/boundary/agreeing_mix.h"
 #include "libimaging/boundary/falls.h"
 #include "libimaging/boundary/filters.h"
 #include "libimaging/boundary/trace.h"
@@ -6,12 +7,14 @@
 #include "libimaging/robust/median.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace pithward::boundary {
 
 namespace {
 
+constexpr double middle_mm = 1.5;      ///< Half breadth that is surely wood when the path is right.
 constexpr double ground_mm = 0.5;      ///< Rays and gradients are broader than this along the path.
 constexpr double line_mm = 0.04;       ///< Standard deviation of a terminal line ...
 constexpr double line_across_mm = 0.3; ///< ... along itself it is seen over this breadth.
@@ -33,6 +36,7 @@ const FlowPlan flow_plan{
                {0.035, 0.30, 2.0, 0.7, 0.3},
                {0.035, 0.30, 1.5, 0.6, 0.3},
                {0.035, 0.30, 1.5, 0.6, 0.3}},
+    .follow = {{0.05, 0.3, 1.5, 1.0}, {0.035, 0.3, 1.0, 1.0}},
     .feature = FlowFeature::DarkLines,
     .step_mm = 0.025,
     .past_rays = true,
@@ -40,19 +44,25 @@ const FlowPlan flow_plan{
 };
 
 constexpr OddsModel odds{
-    .constant = -1.04,
-    .log_fall = 4.55,
-    .log_relative_fall = -2.41,
-    .softness = -1.60,
-    .before = -2.31,
-    .after = -0.64,
-    .recovery = 1.54,
-    .lopsidedness = -0.70,
-    .support = 0.99,
-    .weaker_side = 0.46,
+    .constant = -1.94,
+    .log_fall = 2.88,
+    .log_relative_fall = -0.86,
+    .softness = -1.74,
+    .before = -0.18,
+    .after = -1.25,
+    .recovery = 0.93,
+    .lopsidedness = -0.19,
+    .support = 2.21,
+    .weaker_side = -0.31,
 };
 
 constexpr SequenceOptions sequence{.taken = 0.4};
+
+/// Lanes that are surely of this core.
+cv::Range middle_lanes(const Lanes& lanes) {
+    const int half = std::min(lanes.centre(), static_cast<int>(middle_mm / lanes.lane_mm));
+    return {lanes.centre() - half, lanes.centre() + half + 1};
+}
 
 /// +1 when the lines are darker than the ground, -1 when they are paler: the stronger of the two tails after smoothing
 /// along the lines.
@@ -60,9 +70,9 @@ double line_sign(const cv::Mat1f& ground, const cv::Mat1f& solid, const Lanes& l
     const double across = line_across_mm / lanes.lane_mm;
     const cv::Mat1f line = masked_smooth(ground, solid, across, line_mm / lanes.px_mm) -
                            masked_smooth(ground, solid, across, 3.0 * line_mm / lanes.px_mm);
-    const int half = std::min(lanes.centre(), static_cast<int>(1.5 / lanes.lane_mm));
+    const cv::Range middle = middle_lanes(lanes);
     double third = 0.0;
-    for (int lane = lanes.centre() - half; lane <= lanes.centre() + half; ++lane) {
+    for (int lane = middle.start; lane < middle.end; ++lane) {
         for (int c = 0; c < line.cols; ++c) {
             const double v = static_cast<double>(line(lane, c) * solid(lane, c));
             third += v * v * v;
@@ -71,15 +81,49 @@ double line_sign(const cv::Mat1f& ground, const cv::Mat1f& solid, const Lanes& l
     return third <= 0.0 ? 1.0 : -1.0;
 }
 
-Signal diffuse_porous_signal(const Relief& relief, const Lanes& lanes) {
-    cv::Mat1f ground = relief.tone - masked_smooth(relief.tone, relief.solid, 0.0, ground_mm / lanes.px_mm);
-    ground = ground.mul(relief.solid);
-    const int half = std::min(lanes.centre(), static_cast<int>(1.5 / lanes.lane_mm));
-    const cv::Mat1f middle = cv::abs(ground.rowRange(lanes.centre() - half, lanes.centre() + half + 1));
+/// A tone without what is broader than a line.
+cv::Mat1f ground_of(const cv::Mat1f& tone, const cv::Mat1f& solid, const Lanes& lanes) {
+    const cv::Mat1f ground = tone - masked_smooth(tone, solid, 0.0, ground_mm / lanes.px_mm);
+    return ground.mul(solid);
+}
+
+/// The ground in usual deviations of the middle lanes, cut, with lines dark.
+cv::Mat1f evened(cv::Mat1f ground, const cv::Mat1f& solid, const Lanes& lanes) {
+    const cv::Mat1f middle = cv::abs(ground.rowRange(middle_lanes(lanes)));
     std::vector<float> sample(middle.begin(), middle.end());
     ground /= std::max(deviation_of_median * static_cast<double>(median_in_place(sample)), 1e-5);
     ground = cv::max(cv::min(ground, 4.0), -4.0);
-    ground *= line_sign(ground, relief.solid, lanes);
+    ground *= line_sign(ground, solid, lanes);
+    return ground;
+}
+
+/// The three channels' grounds.
+std::array<cv::Mat1f, 3> coloured_ground(const Lanes& lanes, const cv::Mat1f& solid) {
+    std::array<cv::Mat1f, 3> ground;
+    for (std::size_t c = 0; c < ground.size(); ++c) {
+        ground[c] = ground_of(tone_of(lanes.rgb[c]), solid, lanes);
+    }
+    return ground;
+}
+
+/// The grounds mixed so that the lines stand out from the vessels. They must lie straight for that, so the rings are
+/// followed in grey first.
+cv::Mat1f mixed_ground(const std::array<cv::Mat1f, 3>& ground, const cv::Mat1f& grey, const cv::Mat1f& solid,
+                       const Lanes& lanes) {
+    const cv::Mat1f flow = ring_flow(grey, solid, lanes, flow_plan);
+    std::array<cv::Mat1f, 3> flat;
+    for (std::size_t c = 0; c < flat.size(); ++c) {
+        flat[c] =
+            smooth(flatten(ground[c], flow, lanes.px_mm).rowRange(middle_lanes(lanes)), 0.0, soft_mm / lanes.px_mm);
+    }
+    const std::array<double, 3> mix = agreeing_mix(flat, lanes.lane_mm);
+    return mix[0] * ground[0] + mix[1] * ground[1] + mix[2] * ground[2];
+}
+
+Signal diffuse_porous_signal(const Relief& relief, const Lanes& lanes) {
+    const cv::Mat1f grey = evened(ground_of(relief.tone, relief.solid, lanes), relief.solid, lanes);
+    const std::array<cv::Mat1f, 3> coloured = coloured_ground(lanes, relief.solid);
+    const cv::Mat1f ground = evened(mixed_ground(coloured, grey, relief.solid, lanes), relief.solid, lanes);
     return {.traced = ground,
             .read = ground,
             .plan = flow_plan,
