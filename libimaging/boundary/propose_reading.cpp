@@ -141,8 +141,15 @@ void add_boundaries(Reading& reading, const Chosen& chosen, const FlatStrip& str
     add_flags(reading, width_mm);
 }
 
-void add_breaks(Reading& reading, const std::vector<Gap>& gaps, const FlatStrip& strip, const StripGeometry& geometry) {
+/// A break has wood on both sides: what has no boundary inward of it is the end of the core, not a break.
+void add_breaks(Reading& reading, const Chosen& chosen, const std::vector<Gap>& gaps, const FlatStrip& strip,
+                const StripGeometry& geometry) {
+    const std::vector<std::size_t>& taken = chosen.sequence.chosen;
+    const double innermost = taken.empty() ? 0.0 : chosen.marks[taken.back()].column;
     for (const Gap& gap : gaps) {
+        if (gap.from > innermost) {
+            continue;
+        }
         Break stretch;
         stretch.id = BreakId{static_cast<std::int64_t>(reading.breaks.size()) + 1};
         stretch.from = geometry.image_point({strip.s(gap.from), 0.0});
@@ -265,8 +272,9 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
             reading.bark_end.probability = 1.0 / (1.0 + std::exp(-forward));
         }
     }
-    add_breaks(reading, gaps, strip, geometry);
-    add_boundaries(reading, choose(strip, marks, outer, gaps, request.outer, model.sequence), strip, geometry);
+    const Chosen chosen = choose(strip, marks, outer, gaps, request.outer, model.sequence);
+    add_breaks(reading, chosen, gaps, strip, geometry);
+    add_boundaries(reading, chosen, strip, geometry);
     if (is_no_wood(reading.boundaries, geometry.length_mm())) {
         return tl::unexpected(no_wood(scan.header().file, "no wood with ring boundaries was found under the path"));
     }

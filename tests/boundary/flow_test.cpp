@@ -84,6 +84,10 @@ TEST(RingFlow, FollowsWavyRings) {
               0.02);
 }
 
+TEST(RingFlow, FollowsRingsWhoseSlopeDiffersFromOneToTheNext) {
+    EXPECT_LT(flow_error([](double s, double u) { return (0.2 + 0.08 * std::sin(2.5 * s)) * u; }), 0.02);
+}
+
 TEST(Flatten, MakesEveryLaneShowTheRingOfThePath) {
     cv::Mat1f values(5, 100);
     cv::Mat1f flow(5, 100);
