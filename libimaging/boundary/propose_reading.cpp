@@ -119,6 +119,21 @@ Candidate candidate_of(const Mark& mark, double probability, const FlatStrip& st
     return candidate;
 }
 
+/// The latewood of those chosen, in woods where it shows only between neighbours.
+void measure_latewood(const WoodModel& model, const FlatStrip& strip, Chosen& chosen) {
+    if (model.measure_latewood == nullptr) {
+        return;
+    }
+    std::vector<Mark> boundaries;
+    for (const std::size_t k : chosen.sequence.chosen) {
+        boundaries.push_back(chosen.marks[k]);
+    }
+    model.measure_latewood(strip, boundaries);
+    for (std::size_t i = 0; i < boundaries.size(); ++i) {
+        chosen.marks[chosen.sequence.chosen[i]].latewood_mm = boundaries[i].latewood_mm;
+    }
+}
+
 void add_boundaries(Reading& reading, const Chosen& chosen, const FlatStrip& strip, const StripGeometry& geometry) {
     std::vector<double> width_mm;
     auto next = chosen.sequence.chosen.begin();
@@ -272,7 +287,8 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
             reading.bark_end.probability = 1.0 / (1.0 + std::exp(-forward));
         }
     }
-    const Chosen chosen = choose(strip, marks, outer, gaps, request.outer, model.sequence);
+    Chosen chosen = choose(strip, marks, outer, gaps, request.outer, model.sequence);
+    measure_latewood(model, strip, chosen);
     add_breaks(reading, chosen, gaps, strip, geometry);
     add_boundaries(reading, chosen, strip, geometry);
     if (is_no_wood(reading.boundaries, geometry.length_mm())) {

@@ -2,6 +2,7 @@
 #include "libimaging/boundary/filters.h"
 #include "libimaging/boundary/trace.h"
 #include "libimaging/boundary/wood/fall_marks.h"
+#include "libimaging/boundary/wood/vessel_zone.h"
 #include "libimaging/boundary/wood/wood_model.h"
 #include "libimaging/robust/median.h"
 
@@ -23,6 +24,10 @@ constexpr double reach_mm = 0.25;    ///< Half window of the tracing.
 /// A row of vessels begins where this share of the fall is done, not half: its vessels are round, so that their cover
 /// fades toward the boundary, and not all of them touch it.
 constexpr double row_begins = 0.67;
+
+constexpr double zone_soft_mm = 0.06;   ///< Smoothing of the profile in which the zone of large vessels is seen.
+constexpr double zone_gap_mm = 0.12;    ///< Vessels farther apart than this are not of one zone.
+constexpr double zone_stands_out = 0.6; ///< Least difference of zone and latewood, in deviations of the signal.
 
 /// Vessels are larger than anything else in the wood: the windows are broad and the flow is stiff.
 const FlowPlan flow_plan{
@@ -123,10 +128,26 @@ std::vector<Mark> ring_porous_marks(const FlatStrip& strip) {
     return marks;
 }
 
+void ring_porous_latewood(const FlatStrip& strip, std::span<Mark> boundaries) {
+    const std::vector<float> line =
+        smooth(profile(strip, strip.signal, 0, strip.lanes() - 1), std::max(1.2, zone_soft_mm / strip.px_mm));
+    std::vector<double> columns;
+    for (const Mark& boundary : boundaries) {
+        columns.push_back(boundary.column);
+    }
+    const std::vector<double> latewood =
+        latewood_beside_vessels(line, columns, zone_gap_mm / strip.px_mm, zone_stands_out);
+    for (std::size_t k = 0; k < latewood.size(); ++k) {
+        boundaries[k].latewood_mm = latewood[k] * strip.px_mm;
+    }
+}
+
 } // namespace
 
 WoodModel ring_porous_model() {
-    return {WoodType::RingPorous, ring_porous_signal, ring_porous_marks, sequence};
+    WoodModel model{WoodType::RingPorous, ring_porous_signal, ring_porous_marks, sequence};
+    model.measure_latewood = ring_porous_latewood;
+    return model;
 }
 
 } // namespace pithward::boundary
