@@ -39,15 +39,16 @@ Signal conifer_signal(const Relief& relief, const Lanes& /*lanes*/) {
 }
 
 constexpr OddsModel odds{
-    .constant = 2.07,
-    .log_fall = 1.26,
-    .log_relative_fall = 1.45,
-    .softness = -2.34,
-    .before = 2.46,
-    .after = 1.61,
-    .recovery = 1.19,
-    .support = 2.34,
-    .weaker_side = 1.10,
+    .constant = 1.12,
+    .log_fall = -1.18,
+    .log_relative_fall = 3.85,
+    .softness = -4.66,
+    .before = -0.21,
+    .after = 2.64,
+    .recovery = 0.32,
+    .lopsidedness = -0.28,
+    .support = 1.65,
+    .weaker_side = 2.87,
 };
 
 /// Breadth of the dark wood inward of a fall: up to where half of the way back to the next earlywood is done.
