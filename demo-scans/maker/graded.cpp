@@ -39,11 +39,13 @@ void trouble_rings(Scene& scene, int strength, Random& random) {
     Disturbances& d = scene.disturbances;
     const double s = share(strength);
     for (int kinds = random.whole(1, 4); kinds > 0; --kinds) {
-        switch (random.whole(0, 8)) {
+        switch (random.whole(0, 9)) {
         case 0:
+        case 9:
             for (const int year : some_years(scene, random.whole(2, 6), random)) {
-                d.false_rings.push_back(
-                    {year, random.uniform(0.4, 0.8), (0.4 + 0.5 * random.uniform()) * (0.6 + 0.4 * s)});
+                d.false_rings.push_back({year, random.uniform(0.4, 0.8),
+                                         (0.4 + 0.5 * random.uniform()) * (0.6 + 0.4 * s), random.uniform(0.7, 1.8),
+                                         random.uniform(0.0, 1.0)});
             }
             break;
         case 1:

@@ -70,7 +70,9 @@ double conifer_density(const RingCharacter& c, double phase) {
         if (band.year == c.year) {
             // Soft on both sides, a little steeper outside.
             const double off = phase - band.phase;
-            const double breadth = std::max(off < 0.0 ? 0.075 : 0.055, (off < 0.0 ? 0.05 : 0.04) / c.width_mm);
+            const double inner = std::max(0.075, 0.05 / c.width_mm);
+            const double outer = blend(std::max(0.055, 0.04 / c.width_mm), inner, band.evenness);
+            const double breadth = band.breadth * (off < 0.0 ? inner : outer);
             density = std::max(density, blend(c.pale + c.climb * phase, c.dark,
                                               band.strength * std::exp(-off * off / (breadth * breadth))));
         }

@@ -64,6 +64,8 @@ struct FalseRing {
     int year = 0;
     double phase = 0.6;    ///< Share of the ring's width inside the band's middle.
     double strength = 0.6; ///< 1: as dark as latewood.
+    double breadth = 1.0;  ///< 1: some 0.13 mm between its half-dark sides in a ring of 1 mm.
+    double evenness = 0.0; ///< 0: a little steeper outside; 1: the same on both sides.
 };
 
 /// Rings from one year to another, both included.

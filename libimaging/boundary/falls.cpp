@@ -152,8 +152,9 @@ std::vector<Fall> divided(const std::vector<Fall>& falls, const std::vector<floa
             continue;
         }
         for (Fall& part : parts) {
-            part.rise_after = part.height; // Blur hides how far it rises again.
-            part.steepest_rise = part.steepest;
+            // Blur hides how far and how steeply it rises again.
+            part.rise_after = part.height;
+            part.steepest_rise = part.steepest * fall.steepest_rise / std::max(fall.steepest, 1e-9);
             part.column += fall.top;
             part.top += fall.top;
             part.bottom += fall.top;
