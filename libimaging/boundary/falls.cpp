@@ -152,9 +152,8 @@ std::vector<Fall> divided(const std::vector<Fall>& falls, const std::vector<floa
             continue;
         }
         for (Fall& part : parts) {
-            // Blur hides how far and how steeply it rises again.
-            part.rise_after = part.height;
-            part.steepest_rise = part.steepest * fall.steepest_rise / std::max(fall.steepest, 1e-9);
+            part.rise_after = part.height; // Blur hides how far it rises again.
+            part.steepest_rise = part.steepest;
             part.column += fall.top;
             part.top += fall.top;
             part.bottom += fall.top;
