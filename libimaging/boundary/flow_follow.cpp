@@ -15,7 +15,10 @@ constexpr float sureness = 0.15F;      ///< Share of the evened energy under whi
 constexpr float outlier = 2.0F;        ///< Differences are cut at so many usual ones.
 constexpr double from_afar = 0.05;     ///< Weight of a longer window, for places where little is seen.
 constexpr double broad_window = 4.0;   ///< It is this much longer.
-constexpr float greatest_move = 0.05F; ///< In one pass, mm.
+constexpr float greatest_move = 0.02F; ///< In one pass, mm.
+constexpr double like_mm = 1.0;        ///< A lane's likeness to those before it is taken over this length.
+constexpr float strange = 0.2F;        ///< Correlation at which it is not of the same wood ...
+constexpr float familiar = 0.6F;       ///< ... and at which it surely is.
 constexpr int passes = 2;              ///< Least squares, repeated.
 constexpr int next_to_path = 2;        ///< So many lanes on both sides of the path are the first to be laid onto.
 constexpr double alike_lanes_mm = 0.2; ///< Neighbouring lanes move alike.
@@ -82,6 +85,20 @@ cv::Mat1f further(const cv::Mat1f& lane, const cv::Mat1f& solid, const cv::Mat1f
     return cv::max(cv::min(move, greatest_move), -greatest_move);
 }
 
+/// 0 to 1: how surely a lane shows the wood of the reference, by their correlation over the window. A crack along the
+/// path shows another.
+cv::Mat1f likeness(const cv::Mat1f& lane, const cv::Mat1f& reference, double window) {
+    const cv::Mat1f both = smooth(lane.mul(reference), 0.0, window);
+    const cv::Mat1f own = smooth(lane.mul(lane), 0.0, window);
+    const cv::Mat1f theirs = smooth(reference.mul(reference), 0.0, window);
+    cv::Mat1f like(1, lane.cols);
+    for (int c = 0; c < lane.cols; ++c) {
+        const float r = both(0, c) / std::sqrt(own(0, c) * theirs(0, c) + 1e-9F);
+        like(0, c) = std::clamp((r - strange) / (familiar - strange), 0.0F, 1.0F);
+    }
+    return like;
+}
+
 cv::Mat1f moved(const cv::Mat1f& lane, const cv::Mat1f& move_mm, double px_mm) {
     cv::Mat1f out(1, lane.cols);
     for (int c = 0; c < lane.cols; ++c) {
@@ -97,11 +114,13 @@ void follow_side(const cv::Mat1f& soft, const cv::Mat1f& solid, double px_mm, do
     cv::Mat1f known = cv::Mat1f::zeros(1, soft.cols);
     for (int lane = soft.rows / 2 + step; lane >= 0 && lane < soft.rows; lane += step) {
         const cv::Mat1f reference = before.mean();
+        cv::Mat1f like;
         for (int pass = 0; pass < passes; ++pass) {
-            known += further(moved(soft.row(lane), known, px_mm), moved(solid.row(lane), known, px_mm), reference,
-                             px_mm, round.window_s);
+            const cv::Mat1f seen = moved(soft.row(lane), known, px_mm);
+            like = likeness(seen, reference, like_mm / px_mm);
+            known += further(seen, moved(solid.row(lane), known, px_mm), reference, px_mm, round.window_s).mul(like);
         }
-        before.add(moved(soft.row(lane), known, px_mm), moved(solid.row(lane), known, px_mm));
+        before.add(moved(soft.row(lane), known, px_mm), moved(solid.row(lane), known, px_mm).mul(like));
         known.copyTo(moves.row(lane));
     }
 }

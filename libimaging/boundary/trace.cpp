@@ -21,7 +21,7 @@ constexpr double seen = 0.4;         ///< Gain from which a group of lanes is sa
 constexpr double local_mm = 1.2;     ///< Shifts are fitted over this half breadth around the path.
 /// Deviation that stays however many lanes agree: pixel grid and the shape of the change. In columns; from rendered
 /// cores (tests/accuracy), not from theory.
-constexpr double floor_columns = 0.15;
+constexpr double floor_columns = 0.10;
 
 /// What one group of lanes says.
 struct Shift {
