@@ -150,7 +150,7 @@ std::vector<Mark> diffuse_porous_marks(const FlatStrip& strip) {
 } // namespace
 
 WoodModel diffuse_porous_model() {
-    return {WoodType::DiffusePorous, diffuse_porous_signal, diffuse_porous_marks, sequence};
+    return {WoodType::DiffusePorous, diffuse_porous_signal, diffuse_porous_marks, sequence, 0.2};
 }
 
 } // namespace pithward::boundary
