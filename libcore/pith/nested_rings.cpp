@@ -1,5 +1,7 @@
 #include "libcore/pith/nested_rings.h"
 
+#include <Eigen/Eigenvalues>
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -76,25 +78,50 @@ NestedRings::NestedRings(std::span<const Arc> arcs, std::span<const Swells> swel
         }
     }
     const auto n = static_cast<Index>(points_.size());
-    for (const Swells& swell : swells) {
-        MatrixXd covariance(n, n);
-        for (Index i = 0; i < n; ++i) {
-            const Point& p = points_[static_cast<std::size_t>(i)];
-            for (Index j = 0; j <= i; ++j) {
-                const Point& q = points_[static_cast<std::size_t>(j)];
-                const double rings = std::abs(arcs[p.arc].ring - arcs[q.arc].ring);
-                const double along = square((p.at.y() - q.at.y()) / swell.breadth_mm);
-                double value = square(swell.height_mm) * std::exp(-rings / swell.lasting) / (1.0 + 0.5 * along);
-                value += p.arc == q.arc ? square(any_radius_mm) : 0.0;
-                value += i == j ? variance[static_cast<std::size_t>(i)] : 0.0;
-                covariance(i, j) = covariance(j, i) = value;
-            }
+    MatrixXd noise(n, n); // and each ring's free place
+    for (Index i = 0; i < n; ++i) {
+        for (Index j = 0; j < n; ++j) {
+            const bool same = points_[static_cast<std::size_t>(i)].arc == points_[static_cast<std::size_t>(j)].arc;
+            noise(i, j) = (same ? square(any_radius_mm) : 0.0) + (i == j ? variance[static_cast<std::size_t>(i)] : 0.0);
         }
-        Model model;
-        model.factor.compute(covariance);
-        model.log_determinant = 2.0 * model.factor.matrixLLT().diagonal().array().log().sum();
-        models_.push_back(std::move(model));
     }
+    const Eigen::LLT<MatrixXd> factor(noise);
+    const double noise_log_determinant = 2.0 * factor.matrixLLT().diagonal().array().log().sum();
+    for (std::size_t k = 0; k < swells.size(); ++k) {
+        const auto alike = std::ranges::find_if(courses_, [&](const Course& course) {
+            return course.breadth_mm == swells[k].breadth_mm && course.lasting == swells[k].lasting;
+        });
+        Course& course = alike != courses_.end() ? *alike : courses_.emplace_back(course_of(swells[k], arcs, factor));
+        const double variance_of_height = square(swells[k].height_mm);
+        course.models.push_back({k, (1.0 + variance_of_height * course.powers).inverse(),
+                                 noise_log_determinant + (1.0 + variance_of_height * course.powers).log().sum()});
+    }
+    models_ = swells.size();
+}
+
+NestedRings::Course NestedRings::course_of(const Swells& swells, std::span<const Arc> arcs,
+                                           const Eigen::LLT<MatrixXd>& noise) const {
+    const auto n = static_cast<Index>(points_.size());
+    MatrixXd alike(n, n);
+    for (Index i = 0; i < n; ++i) {
+        const Point& p = points_[static_cast<std::size_t>(i)];
+        for (Index j = 0; j <= i; ++j) {
+            const Point& q = points_[static_cast<std::size_t>(j)];
+            const double rings = std::abs(arcs[p.arc].ring - arcs[q.arc].ring);
+            const double along = square((p.at.y() - q.at.y()) / swells.breadth_mm);
+            alike(i, j) = alike(j, i) = std::exp(-rings / swells.lasting) / (1.0 + 0.5 * along);
+        }
+    }
+    noise.matrixL().solveInPlace(alike);
+    MatrixXd turned = alike.transpose();
+    noise.matrixL().solveInPlace(turned);
+    const Eigen::SelfAdjointEigenSolver<MatrixXd> axes(turned);
+    Course course;
+    course.breadth_mm = swells.breadth_mm;
+    course.lasting = swells.lasting;
+    course.powers = axes.eigenvalues().array().max(0.0);
+    course.whitener = noise.matrixU().solve(axes.eigenvectors()).transpose();
+    return course;
 }
 
 void NestedRings::log_likelihoods(const Vector2d& pith, std::vector<double>& logs) const {
@@ -128,13 +155,13 @@ void NestedRings::log_likelihoods(const Vector2d& pith, std::vector<double>& log
         columns(i, 0) = (here.norm() - radius) / cosine;
         columns.row(i).tail<forms>() = (radius / cosine) * (harmonics_of(here) - at_crossing).transpose();
     }
-    logs.clear();
-    Columns whitened;
-    for (const Model& model : models_) {
-        whitened = columns;
-        model.factor.matrixL().solveInPlace(whitened);
-        const Gram gram = whitened.transpose() * whitened;
-        logs.push_back(over_all_forms(gram) - 0.5 * model.log_determinant);
+    logs.assign(models_, 0.0);
+    for (const Course& course : courses_) {
+        const Columns whitened = course.whitener * columns;
+        for (const Model& model : course.models) {
+            const Gram gram = whitened.transpose() * model.shrink.matrix().asDiagonal() * whitened;
+            logs[model.place] = over_all_forms(gram) - 0.5 * model.log_determinant;
+        }
     }
 }
 

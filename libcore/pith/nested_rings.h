@@ -39,13 +39,28 @@ private:
         std::size_t arc = 0;
         Eigen::Vector2d at = Eigen::Vector2d::Zero();
     };
+    /// Swells of one height.
     struct Model {
-        Eigen::LLT<Eigen::MatrixXd> factor; ///< Of the covariance of places along the path.
-        double log_determinant = 0.0;
+        std::size_t place = 0;        ///< Among the swells given.
+        Eigen::ArrayXd shrink;        ///< What is left of the weight of each axis.
+        double log_determinant = 0.0; ///< Of the covariance of places along the path.
     };
+    /// Swells of one breadth and lasting. Their covariance and that of the noise have the same axes once the noise is
+    /// white, so one product serves all heights.
+    struct Course {
+        double breadth_mm = 0.0;
+        double lasting = 0.0;
+        Eigen::MatrixXd whitener; ///< Makes the noise white and turns it to the axes.
+        Eigen::ArrayXd powers;    ///< Variance along each axis at a height of 1 mm, in noises.
+        std::vector<Model> models;
+    };
+    [[nodiscard]] Course course_of(const Swells& swells, std::span<const Arc> arcs,
+                                   const Eigen::LLT<Eigen::MatrixXd>& noise) const;
+
     std::vector<Eigen::Vector2d> crossings_; ///< Of each arc with the path.
     std::vector<Point> points_;
-    std::vector<Model> models_;
+    std::vector<Course> courses_;
+    std::size_t models_ = 0;
 };
 
 } // namespace pithward::pith
