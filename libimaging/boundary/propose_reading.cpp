@@ -17,6 +17,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 #include <utility>
 
 namespace pithward {
@@ -30,7 +31,7 @@ constexpr double worth_telling = 0.05; ///< Candidates of less probability are n
 constexpr double wedging = 0.35;       ///< Support on the weaker side under which a ring wedges out.
 constexpr double steep_slope = 0.7;    ///< Movement along the path for each mm across.
 constexpr double least_mean_confidence =
-    0.68; ///< Less is met on mounts and lids, not even on the hardest rendered wood.
+    0.55; ///< Less is met on mounts and lids, not even on the hardest rendered wood.
 constexpr double greatest_mean_width_mm = 12.0; ///< Rings wider than this on average are no rings.
 constexpr double even_darkness = 0.25;          ///< Wood under the bark that is less dark than this is even.
 constexpr double black = 0.05;                  ///< Mean brightness of a path that runs beside the wood.
@@ -217,14 +218,21 @@ bool is_no_wood(const std::vector<Boundary>& boundaries, double path_mm) {
     if (std::ranges::all_of(boundaries, [](const Boundary& boundary) { return boundary.curve.empty(); })) {
         return true;
     }
-    double sum = 0.0;
-    int sure_ones = 0;
-    for (const Boundary& boundary : boundaries) {
-        sum += boundary.confidence;
-        sure_ones += boundary.confidence > 0.9 ? 1 : 0;
-    }
-    const auto count = static_cast<double>(boundaries.size());
-    return sum / count < least_mean_confidence || path_mm / count > greatest_mean_width_mm ||
+    const auto sure_ones =
+        std::ranges::count_if(boundaries, [](const Boundary& boundary) { return boundary.confidence > 0.9; });
+    const auto mean = [](std::span<const Boundary> part) {
+        double sum = 0.0;
+        for (const Boundary& boundary : part) {
+            sum += boundary.confidence;
+        }
+        return part.empty() ? 0.0 : sum / static_cast<double>(part.size());
+    };
+    // Past the pith the signs are the wrong way round, so one half of the path is enough.
+    const std::span<const Boundary> all(boundaries);
+    const std::size_t half = all.size() / 2;
+    const double confidence = std::max(mean(all.first(half)), mean(all.subspan(half)));
+    const double mean_width_mm = path_mm / static_cast<double>(all.size());
+    return confidence < least_mean_confidence || mean_width_mm > greatest_mean_width_mm ||
            (sure_ones == 0 && path_mm > greatest_mean_width_mm);
 }
 
