@@ -1,68 +1,30 @@
 // pith_table FOLDER [--list]: reads every core of a folder that `pithward-scan-maker pith` has rendered, judges where
 // its pith is, and prints how right that is by offset and ring width. docs/accuracy.md tells how to run it.
 
-#include "libcore/measure/measure.h"
-#include "libimaging/boundary/propose_reading.h"
-#include "libimaging/scan/threads.h"
 #include "tests/accuracy/case_folder.h"
 #include "tests/accuracy/pith_score.h"
+#include "tests/accuracy/read_each.h"
 
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
-#include <atomic>
 #include <cmath>
 #include <cstdio>
 #include <functional>
-#include <thread>
+#include <optional>
 
 namespace {
 
 using namespace pithward;
 using namespace pithward::accuracy;
 
-Outcome<PithScore> read(const Case& one) {
-    const auto scan = ScanFile::open(one.file);
-    if (!scan) {
-        return tl::unexpected(scan.error());
-    }
-    const auto calibration = believed_calibration(scan->header(), std::nullopt);
-    if (!calibration) {
-        return tl::unexpected(calibration.error());
-    }
-    ReadingRequest request;
-    request.scan_name = scan->header().file;
-    request.calibration = *calibration;
-    request.path = one.truth.path;
-    request.wood = one.truth.wood;
-    request.last_year = one.truth.last_complete_ring_year;
-    const auto reading = propose_reading(*scan, request);
-    if (!reading) {
-        return tl::unexpected(reading.error());
-    }
-    return measure(*reading).map([&](const RingSeries& series) { return pith_score(one.truth, *reading, series); });
-}
-
 std::vector<PithScore> read_all(const std::vector<Case>& cases) {
-    use_threads(1);
     std::vector<std::optional<PithScore>> scores(cases.size());
-    std::atomic<std::size_t> next{0};
-    const auto work = [&] {
-        for (std::size_t i = next++; i < cases.size(); i = next++) {
-            auto score = read(cases[i]);
-            if (score) {
-                scores[i] = std::move(*score);
-            } else {
-                std::fprintf(stderr, "%s: %s\n", cases[i].truth.name.c_str(), score.error().line().c_str());
-            }
+    read_each(cases, [&](std::size_t i, const Outcome<ReadCore>& core) {
+        if (core) {
+            scores[i] = pith_score(cases[i].truth, core->reading, core->series);
         }
-    };
-    {
-        std::vector<std::jthread> workers;
-        for (unsigned k = std::max(1U, std::thread::hardware_concurrency()); k > 0; --k) {
-            workers.emplace_back(work);
-        }
-    }
+    });
     std::vector<PithScore> all;
     for (auto& score : scores) {
         if (score) {

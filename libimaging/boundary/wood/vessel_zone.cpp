@@ -1,5 +1,7 @@
 #include "libimaging/boundary/wood/vessel_zone.h"
 
+#include "libimaging/boundary/wood_look.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -11,20 +13,14 @@ constexpr double low_share = 0.15;  ///< Quantile of the ring that is its low ..
 constexpr double high_share = 0.95; ///< ... and its high.
 constexpr int least_columns = 8;    ///< Shorter rings are not looked at.
 
-float quantile_of(std::vector<float> values, double share) {
-    const auto k = static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));
-    std::ranges::nth_element(values, values.begin() + k);
-    return values[static_cast<std::size_t>(k)];
-}
-
 double latewood_of_ring(const std::vector<float>& line, int from, int to, double hold, double least) {
-    const std::vector<float> ring(line.begin() + from, line.begin() + to);
-    const float low = quantile_of(ring, low_share);
-    const float high = quantile_of(ring, high_share);
-    if (static_cast<double>(high - low) < least) {
+    const std::vector<double> ring(line.begin() + from, line.begin() + to);
+    const double low = quantile(ring, low_share);
+    const double high = quantile(ring, high_share);
+    if (high - low < least) {
         return 0.0;
     }
-    const float half = 0.5F * (low + high);
+    const auto half = static_cast<float>(0.5 * (low + high));
     int c = to - 1;
     while (c > from && line[static_cast<std::size_t>(c)] < half) { // the fall at the inner boundary itself
         --c;
