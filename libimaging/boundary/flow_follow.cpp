@@ -2,6 +2,8 @@
 
 #include "libimaging/boundary/filters.h"
 
+#include <opencv2/core/utility.hpp>
+
 #include <algorithm>
 #include <cmath>
 
@@ -149,8 +151,11 @@ cv::Mat1f at_path(const cv::Mat1f& moves, double lane_mm) {
 cv::Mat1f follow_rings(const cv::Mat1f& soft, const cv::Mat1f& solid, double px_mm, double lane_mm,
                        const FollowRound& round) {
     cv::Mat1f moves = cv::Mat1f::zeros(soft.size());
-    follow_side(soft, solid, px_mm, lane_mm, round, 1, moves);
-    follow_side(soft, solid, px_mm, lane_mm, round, -1, moves);
+    cv::parallel_for_(cv::Range(0, 2), [&](const cv::Range& sides) {
+        for (int side = sides.start; side < sides.end; ++side) {
+            follow_side(soft, solid, px_mm, lane_mm, round, side == 0 ? 1 : -1, moves);
+        }
+    });
     moves = smooth(moves, alike_lanes_mm / lane_mm, 0.5 * round.window_s / px_mm);
     const cv::Mat1f path = at_path(moves, lane_mm);
     for (int lane = 0; lane < moves.rows; ++lane) {
