@@ -9,7 +9,7 @@ namespace pithward::demo {
 
 namespace {
 
-constexpr double length_mm = 30.0; ///< Of the core, about.
+constexpr double core_length_mm = 30.0; ///< Of the core, about.
 constexpr double least_ring_mm = 0.5;
 constexpr double greatest_ring_mm = 4.0;
 constexpr double greatest_offset_mm = 20.0;
@@ -21,7 +21,7 @@ Growth inner_growth(double inner_mm, Random& random) {
     growth.trend_years = random.uniform(10.0, 30.0);
     growth.mean_mm = inner_mm / (1.0 + 0.7 * growth.juvenile); // as it is some ten years from the pith
     growth.sensitivity = random.uniform(0.15, 0.35);
-    growth.rings = std::clamp(static_cast<int>(length_mm / inner_mm), 9, 45);
+    growth.rings = std::clamp(static_cast<int>(core_length_mm / inner_mm), 9, 45);
     return growth;
 }
 

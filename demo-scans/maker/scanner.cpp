@@ -72,7 +72,7 @@ void scan_block(const Block& block, const Scanner& scanner, std::uint64_t seed, 
             const double u = picture.width > 1 ? 2.0 * column / (picture.width - 1) - 1.0 : 0.0;
             const double light = 1.0 - scanner.uneven_light * (0.7 * v * v + 0.3 * u * u + 0.4 * v +
                                                                0.25 * u * noise(mix(seed, 2), 2.0 * u));
-            double channels[3] = {c.r, c.g, c.b};
+            float channels[3] = {c.r, c.g, c.b};
             if (scanner.grey) {
                 channels[0] = channels[1] = channels[2] = 0.299F * c.r + 0.587F * c.g + 0.114F * c.b;
             }
@@ -82,7 +82,7 @@ void scan_block(const Block& block, const Scanner& scanner, std::uint64_t seed, 
             for (int i = 0; i < 3; ++i) {
                 const double own =
                     scanner.grey ? 0.0 : 0.7 * scanner.noise * bell(mix(hash, static_cast<std::uint64_t>(i)));
-                const double tone = channels[i] * light * cell * scanner.brightness;
+                const double tone = static_cast<double>(channels[i]) * light * cell * scanner.brightness;
                 out[i] = rounded(128.0 + (tone - 128.0) * scanner.contrast + common + own);
             }
         }

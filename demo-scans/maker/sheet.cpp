@@ -48,7 +48,7 @@ void paint(const Sheet& sheet, Block& block, std::vector<WoodShader>& shaders) {
                     shadow = std::min(shadow, 1.0 - 0.62 * std::exp(-seen.beside_mm / 0.14));
                 }
             }
-            out = cover >= 1.0F ? wood : blend(scaled(sheet.board.colour(p), shadow), wood, cover);
+            out = cover >= 1.0F ? wood : blend(scaled(sheet.board.colour(p), shadow), wood, static_cast<double>(cover));
             if (sheet.scratches > 0.0) {
                 const Board::Place place = sheet.board.place(p);
                 if (std::abs(place.q) < sheet.board.half_width_mm) {

@@ -126,7 +126,8 @@ Colour tissue(const CoreModel& core, Colour colour, const InTissue& at) {
             1.0 + k * (0.13 * noise(ring_seed, at.core.b / 0.8) + 0.10 * noise(ring_seed + 1, at.core.b / 0.13) +
                        0.13 * file_noise(seed + 13, files, size, at.radius, 0.25));
         colour = look.early + scaled(colour - look.early, density);
-        const double open = (colour.g - look.late.g) / (look.early.g - look.late.g); // 1 in earlywood
+        const auto open =
+            static_cast<double>((colour.g - look.late.g) / (look.early.g - look.late.g)); // 1 in earlywood
         const double cells =
             noise(seed + 1, at.core.a / 0.036, at.core.b / 0.03) * blend(0.035, 0.065, std::clamp(open, 0.0, 1.0));
         const double fine = 0.040 * file_noise(seed + 2, files, size, at.radius, 0.5);

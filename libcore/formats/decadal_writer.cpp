@@ -16,7 +16,7 @@ namespace {
 constexpr int gap_code = -999;
 constexpr int least_four_column_year = -999;
 constexpr int least_decadal_year = -greatest_decadal_year;
-constexpr long long widest_step = 999'999;
+constexpr long long most_steps = 999'999;
 
 std::string right_aligned(long long number, std::size_t width) {
     std::string text = std::to_string(number);
@@ -50,7 +50,7 @@ Outcome<void> check_series(const WidthSeries& series) {
     }
     const auto unit = decadal_unit(series);
     for (const auto& width : series.widths) {
-        if (width && steps(*width, unit) > widest_step) {
+        if (width && steps(*width, unit) > most_steps) {
             return fail(name, "a width of " + width_text(*width, unit) + " mm has no room in six columns",
                         "check the width, or write a .csv or a .json file");
         }

@@ -9,9 +9,9 @@ namespace pithward::boundary {
 
 namespace {
 
-constexpr double nearest_mm = 0.3;   ///< Lanes nearer than this may share a vessel.
-constexpr double farthest_mm = 0.8;  ///< Lanes farther than this may not lie straight on each other.
-constexpr double least_share = 1e-6; ///< Keeps a mix of channels that are the same (a grey scan) finite.
+constexpr double nearest_mm = 0.3;            ///< Lanes nearer than this may share a vessel.
+constexpr double farthest_mm = 0.8;           ///< Lanes farther than this may not lie straight on each other.
+constexpr double least_variance_share = 1e-6; ///< Keeps a mix of channels that are the same (a grey scan) finite.
 
 /// Mean over lanes of the product of two channels, `lag` lanes apart.
 double product(const cv::Mat1f& a, const cv::Mat1f& b, int lag) {
@@ -36,7 +36,7 @@ std::array<double, 3> agreeing_mix(const std::array<cv::Mat1f, 3>& flat, double 
             all(i, j) = product(a, b, 0);
         }
     }
-    all += (least_share * all.trace() + 1e-12) * Eigen::Matrix3d::Identity();
+    all += (least_variance_share * all.trace() + 1e-12) * Eigen::Matrix3d::Identity();
     const Eigen::GeneralizedSelfAdjointEigenSolver<Eigen::Matrix3d> roots(common, all);
     const Eigen::Vector3d mix = roots.eigenvectors().col(2).normalized(); // Roots come in ascending order.
     return {mix(0), mix(1), mix(2)};

@@ -19,7 +19,7 @@ constexpr double edge_mm = 0.08;         ///< A gap's edge is no broader than tw
 constexpr double least_step = 0.15;      ///< Change of tone at the edges of a gap with a pale ground.
 constexpr double least_pale_mm = 0.30;   ///< Such gaps are at least ...
 constexpr double greatest_pale_mm = 6.0; ///< ... and at most so long.
-constexpr double even = 0.15;            ///< Spread of tone within one.
+constexpr double even_tone = 0.15;       ///< Spread of tone within one.
 constexpr double wood_mm = 6.0;          ///< Wood up to here on both sides tells the colour of wood.
 constexpr double strange_colour = 9.0;   ///< Usual deviations from it.
 
@@ -71,7 +71,7 @@ bool is_even(const std::vector<ColumnLook>& looks, int start, int stop, double p
     for (const ColumnLook& look : within) {
         tones.push_back(look.tone);
     }
-    return tones.size() >= 3 && quantile(tones, 0.9) - quantile(tones, 0.1) < even;
+    return tones.size() >= 3 && quantile(tones, 0.9) - quantile(tones, 0.1) < even_tone;
 }
 
 /// True when the colour within is not that of wood of the same tone on both sides.

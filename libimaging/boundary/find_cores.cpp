@@ -21,7 +21,7 @@ namespace {
 constexpr double judging_px_per_mm = 24.0;    ///< Coarse enough to be quick, fine enough to tell sharp from soft.
 constexpr double directing_half_mm = 1.6;     ///< The bend of the rings is taken within this of the path.
 constexpr double worth_asking = -2.0;         ///< Log odds from which a pith on the core is asked about ...
-constexpr double taken = 0.0;                 ///< ... and from which the paths end there.
+constexpr double path_ends = 0.0;             ///< ... and from which the paths end there.
 constexpr double least_side_to_read_mm = 4.0; ///< Less wood past the pith is left out.
 constexpr std::size_t most_cores = 60;        ///< More are not on any mount: then it is no wood that was found.
 constexpr double most_area_mm2 = 260e3;       ///< Two A3 sheets.
@@ -91,7 +91,7 @@ Outcome<std::vector<FoundCore>> cores_of(const ScanFile& scan, const Calibration
     if (crossing && crossing->log_odds > worth_asking) {
         core.pith = PithOnCore{look->geometry.image_point(crossing->at), probability_of(crossing->log_odds)};
     }
-    if (!crossing || crossing->log_odds <= taken) {
+    if (!crossing || crossing->log_odds <= path_ends) {
         const boundary::Direction direction = direction_in(flat, core.wood->type);
         core.bark_end = {direction.how, probability_of(std::abs(direction.log_odds))};
         if (direction.log_odds < 0.0) {

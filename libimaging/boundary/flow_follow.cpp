@@ -13,15 +13,15 @@ namespace {
 
 constexpr double even_mm = 0.5;        ///< Gradients are evened out over this length, so that faint rings count too ...
 constexpr double even_floor = 0.15;    ///< ... but not below this share of the usual one.
-constexpr float sureness = 0.15F;      ///< Share of the evened energy under which a lane is taken as unmoved.
-constexpr float outlier = 2.0F;        ///< Differences are cut at so many usual ones.
+constexpr float lane_inertia = 0.15F;  ///< Share of the evened energy under which a lane is taken as unmoved.
+constexpr float cut_at = 2.0F;         ///< Differences are cut at so many usual ones.
 constexpr double from_afar = 0.05;     ///< Weight of a longer window, for places where little is seen.
-constexpr double broad_window = 4.0;   ///< It is this much longer.
+constexpr double afar_window = 4.0;    ///< It is this much longer.
 constexpr float greatest_move = 0.02F; ///< In one pass, mm.
 constexpr double like_mm = 1.0;        ///< A lane's likeness to those before it is taken over this length.
 constexpr float strange = 0.2F;        ///< Correlation at which it is not of the same wood ...
 constexpr float familiar = 0.6F;       ///< ... and at which it surely is.
-constexpr int passes = 2;              ///< Least squares, repeated.
+constexpr int refits = 2;              ///< Least squares, repeated.
 constexpr int next_to_path = 2;        ///< So many lanes on both sides of the path are the first to be laid onto.
 constexpr double alike_lanes_mm = 0.2; ///< Neighbouring lanes move alike.
 constexpr double around_path_mm = 1.2; ///< The move at the path is taken from the lanes within this.
@@ -63,7 +63,7 @@ cv::Mat1f gradient_of(const cv::Mat1f& line, double px_mm) {
 
 cv::Mat1f over_window(const cv::Mat1f& values, double window) {
     const cv::Mat1f near = smooth(values, 0.0, window);
-    return near + from_afar * smooth(near, 0.0, broad_window * window);
+    return near + from_afar * smooth(near, 0.0, afar_window * window);
 }
 
 /// How far a lane has to be moved further (mm) to lie on the reference.
@@ -77,13 +77,13 @@ cv::Mat1f further(const cv::Mat1f& lane, const cv::Mat1f& solid, const cv::Mat1f
     cv::Mat1f energy(1, lane.cols);
     cv::Mat1f product(1, lane.cols);
     for (int c = 0; c < lane.cols; ++c) {
-        const float most = outlier * std::sqrt(spread(0, c));
+        const float most = cut_at * std::sqrt(spread(0, c));
         const float weight = solid(0, c) / usual(0, c);
         energy(0, c) = gradient(0, c) * gradient(0, c) * weight;
         product(0, c) = gradient(0, c) * std::clamp(difference(0, c), -most, most) * weight;
     }
     const double window = window_mm / px_mm;
-    const cv::Mat1f move = -over_window(product, window) / (over_window(energy, window) + sureness);
+    const cv::Mat1f move = -over_window(product, window) / (over_window(energy, window) + lane_inertia);
     return cv::max(cv::min(move, greatest_move), -greatest_move);
 }
 
@@ -117,7 +117,7 @@ void follow_side(const cv::Mat1f& soft, const cv::Mat1f& solid, double px_mm, do
     for (int lane = soft.rows / 2 + step; lane >= 0 && lane < soft.rows; lane += step) {
         const cv::Mat1f reference = before.mean();
         cv::Mat1f like;
-        for (int pass = 0; pass < passes; ++pass) {
+        for (int pass = 0; pass < refits; ++pass) {
             const cv::Mat1f seen = moved(soft.row(lane), known, px_mm);
             like = likeness(seen, reference, like_mm / px_mm);
             known += further(seen, moved(solid.row(lane), known, px_mm), reference, px_mm, round.window_s).mul(like);

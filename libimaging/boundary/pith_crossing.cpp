@@ -12,14 +12,14 @@ namespace pithward::boundary {
 
 namespace {
 
-constexpr double least_side_mm = 4.0; ///< A shorter side has no say.
-constexpr double edge_mm = 0.15;      ///< Left out along the core's edges, whose texture runs along.
-constexpr double most_half_mm = 2.2;  ///< Lanes further off the path add little.
-constexpr double bend_half_mm = 1.5;  ///< Curvature is fitted within this of the path ...
-constexpr double bend_step_mm = 0.5;  ///< ... for each such length.
-constexpr double bend_from_mm = 2.5;  ///< Nearer to the pith the flow of the rings means nothing ...
-constexpr double bend_to_mm = 14.0;   ///< ... and further off they are nearly straight.
-constexpr double greatest_bend = 0.5; ///< 1/mm.
+constexpr double least_side_mm = 4.0;     ///< A shorter side has no say.
+constexpr double edge_left_out_mm = 0.15; ///< Left out along the core's edges, whose texture runs along.
+constexpr double most_half_mm = 2.2;      ///< Lanes further off the path add little.
+constexpr double bend_within_mm = 1.5;    ///< Curvature is fitted within this of the path ...
+constexpr double bend_step_mm = 0.5;      ///< ... for each such length.
+constexpr double bend_from_mm = 2.5;      ///< Nearer to the pith the flow of the rings means nothing ...
+constexpr double bend_to_mm = 14.0;       ///< ... and further off they are nearly straight.
+constexpr double greatest_bend = 0.5;     ///< 1/mm.
 /// Log odds: so much for each unit of round texture over a usual one, and of turnover. From rendered cores.
 constexpr double usual_texture = 10.0;
 constexpr double per_texture = 0.5;
@@ -31,7 +31,7 @@ constexpr double surest = 12.0;
 
 /// Curvature of the rings along the path, 1/mm, one value for each `bend_step_mm`: the square term of the flow.
 std::vector<double> curvatures(const FlatStrip& flat) {
-    const int half = std::min(flat.centre(), static_cast<int>(bend_half_mm / flat.lane_mm));
+    const int half = std::min(flat.centre(), static_cast<int>(bend_within_mm / flat.lane_mm));
     double squares = 0.0;
     double fourths = 0.0;
     double number = 0.0;
@@ -81,7 +81,7 @@ double turnover(const FlatStrip& flat, double s_mm) {
 }
 
 std::optional<PithCrossing> pith_crossing(const Lanes& lanes, const FlatStrip& flat) {
-    const double half = std::min(most_half_mm, 0.5 * lanes.count() * lanes.lane_mm - edge_mm);
+    const double half = std::min(most_half_mm, 0.5 * lanes.count() * lanes.lane_mm - edge_left_out_mm);
     const Lanes inner = middle_of(lanes, half);
     const auto centre = round_texture(relief_of(inner).tone, inner);
     if (!centre || centre->s_mm <= 0.0 || centre->s_mm >= flat.path_mm) {

@@ -14,11 +14,11 @@ namespace pithward::boundary {
 
 namespace {
 
-constexpr int group = 3;             ///< Lanes averaged for one shift.
-constexpr double farthest_mm = 0.15; ///< A shift is sought up to here.
-constexpr int rounds = 3;            ///< Gauss-Newton steps.
-constexpr double seen = 0.4;         ///< Gain from which a group of lanes is said to show the change.
-constexpr double local_mm = 1.2;     ///< Shifts are fitted over this half breadth around the path.
+constexpr int group = 3;                   ///< Lanes averaged for one shift.
+constexpr double farthest_shift_mm = 0.15; ///< A shift is sought up to here.
+constexpr int rounds = 3;                  ///< Gauss-Newton steps.
+constexpr double seen = 0.4;               ///< Gain from which a group of lanes is said to show the change.
+constexpr double local_mm = 1.2;           ///< Shifts are fitted over this half breadth around the path.
 /// Deviation that stays however many lanes agree: pixel grid and the shape of the change. In columns; from rendered
 /// cores (tests/accuracy), not from theory.
 constexpr double floor_columns = 0.10;
@@ -118,7 +118,7 @@ Shift shift_of_group(const FlatStrip& strip, const cv::Mat1f& values, int first,
     for (int lane = first; lane < first + group; ++lane) {
         wood += static_cast<double>(strip.weight(lane, c)) / group;
     }
-    const double farthest = farthest_mm / strip.px_mm;
+    const double farthest = farthest_shift_mm / strip.px_mm;
     Fit fit;
     for (int round = 0; round < rounds; ++round) {
         fit = fit_group(group_values(values, first, shape, out.columns), shape);

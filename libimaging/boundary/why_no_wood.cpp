@@ -19,7 +19,7 @@ constexpr std::array grain_scales{0.12, 0.3};
 constexpr double side_from_mm = 0.4; ///< A side of the path, for their agreement.
 constexpr double side_to_mm = 1.4;
 constexpr double middle_half_mm = 0.8;
-constexpr double light_mm = 1.5;
+constexpr double light_length_mm = 1.5;
 constexpr double slow_mm = 1.0; ///< Slower changes say nothing of rings.
 constexpr double least_period_mm = 0.25;
 constexpr double greatest_period_mm = 6.0;
@@ -49,10 +49,10 @@ double product(std::span<const float> a, std::span<const float> b) {
 }
 
 /// Mean of some lanes without what changes slowly.
-Line quick_part(const cv::Mat1f& lanes, double px_mm, double soft_mm) {
+Line quick_part(const cv::Mat1f& lanes, double px_mm, double blur_mm) {
     cv::Mat1f mean;
     cv::reduce(lanes, mean, 0, cv::REDUCE_AVG);
-    const cv::Mat1f soft = smooth(mean, 0.0, soft_mm / px_mm);
+    const cv::Mat1f soft = smooth(mean, 0.0, blur_mm / px_mm);
     const cv::Mat1f quick = soft - smooth(soft, 0.0, slow_mm / px_mm);
     return {quick.begin(), quick.end()};
 }
@@ -176,7 +176,7 @@ WoodSigns wood_signs(const Lanes& lanes, const Relief& relief, const FlatStrip& 
     }
     const cv::Mat1f tone = part(relief.tone, -beside_mm, beside_mm);
     // Light is taken off both ways here: what runs along the path must stay to be seen.
-    const cv::Mat1f even = tone - smooth(tone, light_mm / lanes.lane_mm, light_mm / px_mm);
+    const cv::Mat1f even = tone - smooth(tone, light_length_mm / lanes.lane_mm, light_length_mm / px_mm);
     signs.across = mean_direction(even, px_mm, lanes.lane_mm).twice;
     signs.aligned = mean_direction(without_light(tone, px_mm), px_mm, lanes.lane_mm).four_times;
     signs.paper = paper_share(tone);

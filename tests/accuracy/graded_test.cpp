@@ -15,7 +15,7 @@
 namespace pithward::accuracy {
 namespace {
 
-constexpr std::uint64_t seed = 88002;
+constexpr std::uint64_t graded_seed = 88002;
 constexpr double usual_dpi = 1200.0;
 
 /// What the three cores of a kind must come to together.
@@ -50,7 +50,7 @@ const char* name_of(demo::Grade grade) {
 
 /// Narrow rings are kept at the resolution that shows them, all else is rendered at the usual one: it takes a while.
 demo::Scene scene_of(demo::Grade grade, int strength) {
-    demo::Scene scene = demo::graded_core(grade, strength, seed, 1).scenes.front();
+    demo::Scene scene = demo::graded_core(grade, strength, graded_seed, 1).scenes.front();
     if (grade != demo::Grade::ConiferNarrow) {
         scene.dpi = std::min(scene.dpi, usual_dpi);
     }

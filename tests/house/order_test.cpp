@@ -5,7 +5,9 @@
 #include <algorithm>
 #include <array>
 #include <cstdio>
+#include <map>
 #include <memory>
+#include <regex>
 #include <set>
 #include <sstream>
 
@@ -51,6 +53,20 @@ std::set<std::string> kept_names() {
     return names;
 }
 
+/// The constants that a file has for itself, in its unnamed namespace.
+std::vector<std::string> own_constants(const std::vector<std::string>& lines) {
+    static const std::regex form(R"(^constexpr [^=({]*\b(\w+)(\[\w*\])?( =|\{).*)");
+    std::vector<std::string> names;
+    bool inside = false;
+    for (const std::string& line : lines) {
+        inside = line == "namespace {" || (inside && line != "} // namespace");
+        if (std::smatch match; inside && std::regex_match(line, match, form)) {
+            names.push_back(match[1]);
+        }
+    }
+    return names;
+}
+
 TEST(Order, EverySourceIsBuilt) {
     const auto built = built_files();
     for (const std::string& file : source_files(source_folders)) {
@@ -65,6 +81,22 @@ TEST(Order, NoFileIsTooLongToHoldOneIdea) {
     for (const std::string& file : source_files(source_folders)) {
         EXPECT_LE(lines_of(file).size(), most_lines) << file;
     }
+}
+
+// Some builds compile the files of a folder as one (resources/cmake/WholeFolders.cmake).
+TEST(Order, ConstantsOfAFolderDifferInName) {
+    std::map<std::pair<std::string, std::string>, std::string> seen;
+    for (const std::string& file : source_files(source_folders)) {
+        const std::string folder = std::filesystem::path(file).parent_path().generic_string();
+        if (!file.ends_with(".cpp") || folder == "libimaging/boundary/wood") {
+            continue;
+        }
+        for (const std::string& name : own_constants(lines_of(file))) {
+            const auto [earlier, first] = seen.try_emplace({folder, name}, file);
+            EXPECT_TRUE(first || earlier->second == file) << name << " is in " << file << " and " << earlier->second;
+        }
+    }
+    EXPECT_GT(seen.size(), 100U) << "the constants were not found";
 }
 
 TEST(Order, TheTopLevelHoldsOnlyWhatItShould) {

@@ -37,9 +37,9 @@ TEST(RingsToPith, ATrendTowardThePithIsFollowed) {
 
 TEST(RingsToPith, UnevenGrowthMakesTheIntervalLonger) {
     const std::vector<double> even(20, 1.0);
-    std::vector<double> uneven;
-    for (int k = 0; k < 20; ++k) {
-        uneven.push_back(k % 4 < 2 ? 0.5 : 1.8);
+    std::vector<double> uneven(20, 0.5);
+    for (std::size_t k = 0; k < uneven.size(); ++k) {
+        uneven[k] = k % 4 < 2 ? 0.5 : 1.8;
     }
     const RingCount calm = rings_to_pith(pith_at(12.0), even);
     const RingCount wild = rings_to_pith(pith_at(12.0), uneven);

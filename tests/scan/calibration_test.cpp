@@ -86,8 +86,8 @@ TEST(ResolutionTag, WithoutAUnitIsNone) {
                                                          static_cast<unsigned char>(bytes[5]));
             const std::string density{static_cast<char>(static_cast<int>(dpi) / 256),
                                       static_cast<char>(static_cast<int>(dpi) % 256)};
-            const std::string jfif =
-                std::string("\xff\xe0\0\x10JFIF\0\1\1\0", 12) + density + density + std::string(2, '\0');
+            std::string jfif("\xff\xe0\0\x10JFIF\0\1\1\0", 12);
+            jfif.append(density).append(density).append(2, '\0');
             bytes.replace(2, length + 2, jfif);
         });
         const Scan png = changed({.kind = Kind::Png, .dpi_x = dpi, .dpi_y = dpi}, [](std::string& bytes) {
