@@ -1,9 +1,9 @@
 #include "libcore/edit/apply.h"
 
+#include "libcore/edit/finite.h"
 #include "libcore/edit/object_lists.h"
 #include "libcore/edit/reading_head.h"
 
-#include <cmath>
 #include <string>
 
 namespace pithward {
@@ -11,67 +11,6 @@ namespace pithward {
 namespace {
 
 using Refusal = std::optional<Fault>;
-
-bool finite(ImagePoint at) {
-    return std::isfinite(at.x) && std::isfinite(at.y);
-}
-
-bool finite(const std::vector<ImagePoint>& points) {
-    return std::ranges::all_of(points, [](ImagePoint at) { return finite(at); });
-}
-
-bool finite(const std::optional<Millimetres>& length) {
-    return !length || std::isfinite(length->value());
-}
-
-/// A boundary or a candidate.
-template <typename T>
-bool finite_mark(const T& mark) {
-    return finite(mark.at) && finite(mark.curve) && finite(mark.latewood) && std::isfinite(mark.tangent) &&
-           std::isfinite(mark.sd.value()) && std::isfinite(mark.confidence);
-}
-
-bool finite(const Boundary& boundary) {
-    return finite_mark(boundary);
-}
-
-bool finite(const Candidate& candidate) {
-    return finite_mark(candidate);
-}
-
-bool finite(const Break& stretch) {
-    return finite(stretch.from) && finite(stretch.to);
-}
-
-bool finite(const AbsentRing& /*ring*/) {
-    return true;
-}
-
-bool finite(const Finding& finding) {
-    const auto* added = std::get_if<ProposeBoundary>(&finding.change);
-    const auto* gone = std::get_if<ProposeBreak>(&finding.change);
-    return finite(finding.at) && (!finding.to || finite(*finding.to)) && std::isfinite(finding.probability) &&
-           (added == nullptr || finite(added->boundary)) && (gone == nullptr || finite(gone->stretch));
-}
-
-bool finite(const Path& path) {
-    return std::ranges::all_of(path.legs, [](const Leg& leg) { return finite(leg.points); });
-}
-
-bool finite(const ReadingHead& head) {
-    const auto sound = [](const Pith& pith) {
-        return finite(pith.at) && finite(std::optional(pith.distance)) && finite(std::optional(pith.distance_low)) &&
-               finite(std::optional(pith.distance_high));
-    };
-    return std::isfinite(head.bark_end.probability) && (!head.wood_edge || finite(*head.wood_edge)) &&
-           (!head.pith || sound(*head.pith));
-}
-
-/// A scale to divide by.
-bool finite(const Calibration& scale) {
-    return std::isfinite(scale.px_per_mm_x) && std::isfinite(scale.px_per_mm_y) && scale.px_per_mm_x > 0.0 &&
-           scale.px_per_mm_y > 0.0 && std::isfinite(scale.relative_sd);
-}
 
 Refusal refuse(std::string what, const char* remedy) {
     return Fault{"", std::move(what), remedy};
@@ -111,7 +50,7 @@ public:
         if (!(head_of(reading_) == changed.before)) {
             return changed_since("reading");
         }
-        if (!finite(changed.after)) {
+        if (!is_finite(changed.after)) {
             return no_number("reading");
         }
         set_head(reading_, changed.after);
@@ -122,7 +61,7 @@ public:
         if (!(reading_.path == changed.before)) {
             return changed_since("path");
         }
-        if (!finite(changed.after)) {
+        if (!is_finite(changed.after)) {
             return no_number("path");
         }
         reading_.path = changed.after;
@@ -145,7 +84,7 @@ public:
             reading_.calibrations.erase(changed.scan);
             return std::nullopt;
         }
-        if (!finite(*changed.after)) {
+        if (!is_finite(*changed.after)) {
             return no_number("scale");
         }
         reading_.calibrations.insert_or_assign(changed.scan, *changed.after);
@@ -159,7 +98,7 @@ public:
             return refuse("a " + std::string(ObjectList<T>::noun) + " of this number is there already",
                           "repeat the edit");
         }
-        if (!finite(added.value)) {
+        if (!is_finite(added.value)) {
             return no_number(ObjectList<T>::noun);
         }
         list.insert(std::ranges::upper_bound(list, added.value, before<T>()), added.value);
@@ -184,7 +123,7 @@ public:
         if (found == list.end() || !(*found == changed.before) || changed.after.id != changed.before.id) {
             return changed_since(ObjectList<T>::noun);
         }
-        if (!finite(changed.after)) {
+        if (!is_finite(changed.after)) {
             return no_number(ObjectList<T>::noun);
         }
         *found = changed.after;

@@ -248,4 +248,29 @@ Outcome<EditRecord> record_from_json(std::string_view text) {
     });
 }
 
+template <typename T>
+Outcome<std::string> value_to_json(const T& value) {
+    return line_of([&] { return json::write(value); });
+}
+
+template <typename T>
+Outcome<T> value_from_json(std::string_view text) {
+    return reading_json("a value", [&] {
+        T value;
+        json::read(parsed(text), value);
+        return value;
+    });
+}
+
+template Outcome<std::string> value_to_json(const Break&);
+template Outcome<std::string> value_to_json(const AbsentRing&);
+template Outcome<std::string> value_to_json(const Finding&);
+template Outcome<std::string> value_to_json(const Path&);
+template Outcome<std::string> value_to_json(const ReadingHead&);
+template Outcome<Break> value_from_json(std::string_view);
+template Outcome<AbsentRing> value_from_json(std::string_view);
+template Outcome<Finding> value_from_json(std::string_view);
+template Outcome<Path> value_from_json(std::string_view);
+template Outcome<ReadingHead> value_from_json(std::string_view);
+
 } // namespace pithward

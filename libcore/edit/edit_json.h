@@ -20,4 +20,10 @@ namespace pithward {
 [[nodiscard]] Outcome<std::string> record_to_json(const EditRecord& record);
 [[nodiscard]] Outcome<EditRecord> record_from_json(std::string_view text);
 
+/// One value of a reading alone: a Break, AbsentRing, Finding, Path or ReadingHead, as a project keeps it.
+template <typename T>
+[[nodiscard]] Outcome<std::string> value_to_json(const T& value);
+template <typename T>
+[[nodiscard]] Outcome<T> value_from_json(std::string_view text);
+
 } // namespace pithward

@@ -1,5 +1,7 @@
 #include "libcore/edit/apply.h"
+#include "libcore/edit/finite.h"
 #include "libcore/edit/object_lists.h"
+#include "libcore/edit/reading_head.h"
 
 #include <algorithm>
 #include <set>
@@ -26,6 +28,17 @@ void give_ids(std::vector<T>& list) {
 
 std::optional<Fault> hanging(const char* what) {
     return Fault{"", what, "change or remove it first"};
+}
+
+bool all_finite(const Reading& reading) {
+    bool finite = is_finite(reading.path) && is_finite(head_of(reading));
+    for (const auto& [scan, scale] : reading.calibrations) {
+        finite = finite && is_finite(scale);
+    }
+    for_each_list(reading, [&](const auto& list) {
+        finite = finite && std::ranges::all_of(list, [](const auto& object) { return is_finite(object); });
+    });
+    return finite;
 }
 
 bool joins_hold(const Reading& reading) {
@@ -79,6 +92,9 @@ std::optional<Fault> fault_of_links(const Reading& reading) {
 }
 
 Outcome<Reading> readied(Reading reading) {
+    if (!all_finite(reading)) {
+        return fail("", "a place or a measure of this reading is no finite number", "read the core anew");
+    }
     for_each_list(reading, [&](auto& list) {
         give_ids(list);
         std::ranges::stable_sort(list, [&](const auto& a, const auto& b) { return stands_before(reading.path, a, b); });

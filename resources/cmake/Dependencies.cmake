@@ -8,7 +8,7 @@ find_package(tl-expected REQUIRED)
 find_package(CLI11 REQUIRED)
 find_package(QCustomPlotQt6 REQUIRED)
 find_package(OpenCV REQUIRED COMPONENTS core imgproc)
-find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui Widgets DBus PrintSupport Svg Concurrent Test)
+find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui Widgets DBus PrintSupport Sql Svg Concurrent Test)
 pkg_check_modules(vips REQUIRED IMPORTED_TARGET vips)
 
 find_path(LIBCSV_INCLUDE_DIR csv.h REQUIRED)

@@ -1,0 +1,94 @@
+#pragma once
+
+#include "libcore/specimen/outcome.h"
+
+#include <QSqlDatabase>
+#include <QSqlQuery>
+#include <QVariant>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+
+class QCoreApplication;
+
+namespace pithward::record {
+
+/// One connection to a project's file. What only SQLite knows is in connection.cpp and nowhere else; the rest of
+/// libcore/record speaks plain SQL. A connection is used on the thread that made it.
+class Connection {
+public:
+    enum class Mode { Read, Write, Create };
+
+    /// Opens a file that is there, or with Mode::Create makes a new one. Settings are read back: what the system does
+    /// not grant is a fault, except the log of a local disk, for which a rollback journal stands in (see `remark`).
+    [[nodiscard]] static Outcome<std::unique_ptr<Connection>> open(const std::filesystem::path& file, Mode mode);
+    ~Connection();
+    Connection(const Connection&) = delete;
+    Connection& operator=(const Connection&) = delete;
+
+    /// Runs one statement with its values in place of the question marks.
+    [[nodiscard]] Outcome<QSqlQuery> run(const char* statement, const QVariantList& values = {}) const;
+    /// The first value of the first row; a null one where there is no row.
+    [[nodiscard]] Outcome<QVariant> value(const char* statement, const QVariantList& values = {}) const;
+
+    [[nodiscard]] const std::filesystem::path& file() const { return file_; }
+    /// What a person should know of the way the file is kept, such as on a network folder; empty on a local disk.
+    [[nodiscard]] const std::string& remark() const { return remark_; }
+
+    [[nodiscard]] Outcome<int> version() const;
+    /// Within a transaction, like any other change.
+    [[nodiscard]] Outcome<void> set_version(int version);
+    /// A number that grows when another connection has changed the file.
+    [[nodiscard]] Outcome<std::int64_t> changes_by_others() const;
+    /// Reads the whole file; the first thing that is wrong with it.
+    [[nodiscard]] Outcome<void> check() const;
+    /// Copies the project as it is into a new file, open windows or not.
+    [[nodiscard]] Outcome<void> copy_to(const std::filesystem::path& copy) const;
+    /// Makes one file of it again. A connection that is the last does this when it goes.
+    void fold_in();
+
+    /// The fault of a statement that failed, in words for a person.
+    [[nodiscard]] Fault fault_of(const class QSqlError& error) const;
+
+private:
+    Connection() = default;
+    [[nodiscard]] Outcome<void> set(const char* pragma, const char* wanted) const;
+    [[nodiscard]] Outcome<void> set_journal();
+
+    std::filesystem::path file_;
+    std::unique_ptr<QCoreApplication> application_; ///< Qt's drivers want one; null where the program has its own.
+    QString name_;
+    QSqlDatabase database_;
+    Mode mode_ = Mode::Read;
+    std::string remark_;
+};
+
+/// A transaction that is taken back unless it is committed. It waits for other writers at its start, not at its end.
+class Transaction {
+public:
+    [[nodiscard]] static Outcome<Transaction> begin(const Connection& connection);
+    ~Transaction();
+    Transaction(Transaction&& other) noexcept;
+    Transaction& operator=(Transaction&&) = delete;
+    Transaction(const Transaction&) = delete;
+    Transaction& operator=(const Transaction&) = delete;
+
+    /// When this answers, all is on the disk.
+    [[nodiscard]] Outcome<void> commit();
+
+private:
+    explicit Transaction(const Connection& connection)
+        : connection_(&connection) {}
+    const Connection* connection_;
+};
+
+[[nodiscard]] QVariant to_sql(const std::string& text);
+[[nodiscard]] QVariant to_sql(const std::optional<double>& number);
+[[nodiscard]] QVariant to_sql(const std::optional<int>& number);
+[[nodiscard]] QVariant to_sql(std::int64_t number);
+[[nodiscard]] std::string text_from(const QVariant& value);
+[[nodiscard]] std::optional<double> number_from(const QVariant& value);
+[[nodiscard]] std::optional<int> whole_from(const QVariant& value);
+
+} // namespace pithward::record

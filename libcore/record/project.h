@@ -1,0 +1,82 @@
+#pragma once
+
+#include "libcore/edit/document.h"
+#include "libcore/record/project_values.h"
+#include "libcore/specimen/outcome.h"
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace pithward::record {
+
+/// A project on disk: one file, and what is read from and written to it. Each function that changes something answers
+/// when the change is on the disk whole, or fails and has changed nothing (docs/record.md). Used on the thread that
+/// opened it; a window hands it to a thread of its own.
+class Project {
+public:
+    enum class Access { Read, Write };
+
+    /// Makes a new project from what a field sheet says. Fails on a file that is there.
+    [[nodiscard]] static Outcome<Project> create(const std::filesystem::path& file, std::span<const Site> sites,
+                                                 const EditStamp& stamp);
+    /// Opens a project. Older tables are brought up to date first, after a copy was made; newer ones are refused, and
+    /// so is what is no project. After an unclean end the whole file is looked at.
+    [[nodiscard]] static Outcome<Project> open(const std::filesystem::path& file, Access access);
+    ~Project();
+    Project(Project&&) noexcept;
+    Project& operator=(Project&&) noexcept;
+
+    [[nodiscard]] const std::filesystem::path& file() const;
+    /// The folder that the scans' paths start from.
+    [[nodiscard]] std::filesystem::path folder() const;
+    /// What a person should know of how the file is kept; mostly empty.
+    [[nodiscard]] const std::string& remark() const;
+
+    [[nodiscard]] Outcome<std::vector<CoreEntry>> cores() const;
+    [[nodiscard]] Outcome<std::vector<ReadingEntry>> readings() const;
+    [[nodiscard]] Outcome<std::vector<ScanEntry>> scans() const;
+    [[nodiscard]] Outcome<std::vector<Person>> people() const;
+    /// Oldest first; of one core, or of all and of the project itself.
+    [[nodiscard]] Outcome<std::vector<HistoryEntry>> history(std::optional<CoreId> core = std::nullopt) const;
+    [[nodiscard]] Outcome<Reading> reading(ReadingId id) const;
+    /// The reading with the log of its edits.
+    [[nodiscard]] Outcome<Document> document(ReadingId id) const;
+
+    /// Puts a reading under a core, made `readied` and with a number of its own. `label` tells of it in the history.
+    /// The first reading of a core is its accepted one.
+    Outcome<ReadingId> add_reading(CoreId core, Reading reading, const std::string& label, const EditStamp& stamp);
+    /// Says which reading of a core stands for it.
+    Outcome<void> accept(ReadingId reading, const EditStamp& stamp);
+    /// Adds a scan, or tells its size and checksum anew.
+    Outcome<void> put_scan(const ScanEntry& scan, const EditStamp& stamp);
+    Outcome<void> put_person(const Person& person, const EditStamp& stamp);
+
+    /// Makes an edit of a reading, on what the file holds by now. An edit that another window's edit of the same object
+    /// has overtaken is refused. Nothing where the edit changes nothing.
+    Outcome<std::optional<EditRecord>> edit(ReadingId reading, const Edit& edit, const EditStamp& stamp);
+    /// As Document::undo, redo and take_back.
+    Outcome<std::optional<EditRecord>> undo(ReadingId reading, const EditStamp& stamp);
+    Outcome<std::optional<EditRecord>> redo(ReadingId reading, const EditStamp& stamp);
+    Outcome<std::optional<EditRecord>> take_back(ReadingId reading, EditId record, const EditStamp& stamp);
+
+    /// A number that grows when another window has changed the project: then look again.
+    [[nodiscard]] Outcome<std::int64_t> changes_by_others() const;
+    /// Reads the whole file and says what is wrong with it.
+    [[nodiscard]] Outcome<void> check() const;
+    /// A copy of the project as it is, while windows have it open or not.
+    [[nodiscard]] Outcome<void> copy_to(const std::filesystem::path& copy) const;
+
+private:
+    class Store;
+    explicit Project(std::unique_ptr<Store> store);
+    std::unique_ptr<Store> store_;
+};
+
+/// The time now, as an EditStamp and the history hold it: "2024-06-30T12:00:00.123Z".
+[[nodiscard]] std::string utc_now();
+
+} // namespace pithward::record

@@ -1,0 +1,80 @@
+#include "libcore/edit/apply.h"
+#include "libcore/edit/edit_json.h"
+#include "tests/record/made_up_project.h"
+#include "tests/support/temporary_folder.h"
+
+#include <fcntl.h>
+#include <gtest/gtest.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <csignal>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <random>
+
+namespace pithward::record {
+namespace {
+
+/// Runs the editor for a while, kills it, and answers with the records that it told of.
+std::vector<EditRecord> killed_editor(const std::string& project, unsigned seed, const std::string& told, int ms) {
+    const std::string number = std::to_string(seed);
+    const pid_t child = ::fork();
+    if (child == 0) {
+        const int out = ::open(told.c_str(), O_CREAT | O_WRONLY | O_TRUNC, 0600);
+        ::dup2(out, STDOUT_FILENO);
+        ::execl(RECORD_EDITOR, RECORD_EDITOR, project.c_str(), number.c_str(), nullptr);
+        ::_exit(127);
+    }
+    ::usleep(static_cast<useconds_t>(ms) * 1000U);
+    EXPECT_EQ(::kill(child, SIGKILL), 0);
+    int status = 0;
+    ::waitpid(child, &status, 0);
+    EXPECT_TRUE(WIFSIGNALED(status)) << "the editor ended by itself";
+    std::vector<EditRecord> records;
+    std::ifstream in(told);
+    for (std::string line; std::getline(in, line) && !in.eof();) { // a last line may be cut
+        records.push_back(record_from_json(line).value());
+    }
+    return records;
+}
+
+int wanted_kills() {
+    const char* text = std::getenv("PITHWARD_KILLS");
+    return text == nullptr ? 20 : std::atoi(text);
+}
+
+TEST(Kill, WhatWasToldIsThereAndNothingIsHalfThere) {
+    const test::TemporaryFolder folder;
+    const std::string file = folder.file("a.pithward");
+    { const Project project = test::made_up_project(file); }
+    const Reading first = test::opened(file, Project::Access::Read).reading(ReadingId{1}).value();
+    std::random_device device;
+    const unsigned seed = device();
+    std::mt19937 random(seed);
+    std::size_t told = 0;
+    for (int n = 0; n < wanted_kills(); ++n) {
+        const int ms = 20 + static_cast<int>(random() % 180);
+        const auto records = killed_editor(file, seed + static_cast<unsigned>(n), folder.file("told"), ms);
+        const Project project = test::opened(file);
+        ASSERT_TRUE(project.check().has_value());
+        const auto document = project.document(ReadingId{1});
+        ASSERT_TRUE(document.has_value()) << document.error().line() << ", seed " << seed << ", kill " << n;
+        const auto& log = document->log();
+        for (const EditRecord& record : records) {
+            ASSERT_LE(record.id.value, document->revision()) << "an edit is lost; seed " << seed << ", kill " << n;
+            ASSERT_EQ(log[static_cast<std::size_t>(record.id.value) - 1], record);
+        }
+        // The tables are what the history makes of the first reading: no edit is half there.
+        ASSERT_EQ(reading_at(*document, EditId{0}).value(), first) << "seed " << seed << ", kill " << n;
+        ASSERT_EQ(log.size(), static_cast<std::size_t>(document->revision()));
+        told += records.size();
+    }
+    EXPECT_GT(told, static_cast<std::size_t>(wanted_kills())) << "the editor was killed before it could edit";
+    RecordProperty("seed", std::to_string(seed));
+    RecordProperty("edits", std::to_string(told));
+}
+
+} // namespace
+} // namespace pithward::record

@@ -1,0 +1,30 @@
+// Makes random edits of the first reading of a project until it is killed, and tells each that the project has taken,
+// as the JSON of its record on a line. What it told must be in the file.
+
+#include "libcore/edit/edit_json.h"
+#include "tests/edit/random_edits.h"
+#include "tests/record/made_up_project.h"
+
+#include <cstdio>
+#include <cstdlib>
+
+int main(int argc, char** argv) {
+    using namespace pithward;
+    if (argc != 3) {
+        std::fprintf(stderr, "record_editor PROJECT SEED\n");
+        return 2;
+    }
+    record::Project project = test::opened(argv[1]);
+    std::mt19937 random(static_cast<unsigned>(std::atoi(argv[2])));
+    const ReadingId id{1};
+    for (;;) {
+        const auto document = project.document(id);
+        const EditStamp stamp = test::stamp_by("Ida");
+        const auto made =
+            random() % 5 == 0 ? project.undo(id, stamp) : project.edit(id, test::random_edit(*document, random), stamp);
+        if (made && *made) {
+            std::printf("%s\n", record_to_json(**made)->c_str());
+            std::fflush(stdout);
+        }
+    }
+}
