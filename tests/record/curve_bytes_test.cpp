@@ -27,6 +27,7 @@ TEST(CurveBytes, AnyCurveComesBackToTheLastBit) {
 
 TEST(CurveBytes, ACurveOnTheGridIsShort) {
     std::vector<ImagePoint> curve;
+    curve.reserve(40);
     for (int k = 0; k < 40; ++k) {
         curve.push_back({5000.0 + 0.3 * k, 2000.0 + 12.7 * k});
     }
