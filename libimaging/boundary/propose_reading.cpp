@@ -2,6 +2,7 @@
 
 #include "libcore/specimen/path_check.h"
 #include "libimaging/boundary/breaks.h"
+#include "libimaging/boundary/candidate_of.h"
 #include "libimaging/boundary/direction.h"
 #include "libimaging/boundary/filters.h"
 #include "libimaging/boundary/findings.h"
@@ -28,8 +29,6 @@ namespace {
 
 constexpr double hopeless = -7.0;      ///< Marks of lower log odds are dropped before the sequence is chosen.
 constexpr double worth_telling = 0.05; ///< Candidates of less probability are not told.
-constexpr double wedging = 0.35;       ///< Support on the weaker side under which a ring wedges out.
-constexpr double steep_slope = 0.7;    ///< Movement along the path for each mm across.
 constexpr double least_mean_confidence =
     0.55; ///< Less is met on mounts and lids, not even on the hardest rendered wood.
 constexpr double greatest_mean_width_mm = 12.0; ///< Rings wider than this on average are no rings.
@@ -96,28 +95,6 @@ std::string why_not(const Mark& mark) {
         return "the wood does not get lighter again inward";
     }
     return "much weaker than its neighbours";
-}
-
-Candidate candidate_of(const Mark& mark, double probability, const FlatStrip& strip, const StripGeometry& geometry) {
-    Candidate candidate;
-    const double s = strip.s(mark.column);
-    candidate.at = geometry.image_point({s, 0.0});
-    candidate.tangent = geometry.image_direction(s, mark.slope);
-    candidate.sd = Millimetres(mark.sd_mm);
-    candidate.confidence = probability;
-    for (const TracePoint& point : mark.trace) {
-        candidate.curve.push_back(geometry.image_point({point.s_mm, point.u_mm}));
-    }
-    if (mark.latewood_mm > 0.0) {
-        candidate.latewood = Millimetres(mark.latewood_mm / std::hypot(1.0, mark.slope));
-    }
-    if (!mark.trace.empty() && std::min(mark.signs.support_left, mark.signs.support_right) < wedging) {
-        candidate.flags.insert(Flag::Wedging);
-    }
-    if (std::abs(mark.slope) > steep_slope) {
-        candidate.flags.insert(Flag::Steep);
-    }
-    return candidate;
 }
 
 /// The latewood of those chosen, in woods where it shows only between neighbours.
