@@ -31,6 +31,55 @@ std::span<const ActionSpec> action_table() {
                    "", "Ctrl+P", Needs::Core, not_in_bar, same_group},
         ActionSpec{Quit, Menu::File, "&Quit", "Close the window.", "", "Ctrl+Q", Needs::Nothing, not_in_bar, new_group},
 
+        ActionSpec{Undo, Menu::Edit, "&Undo", "Take the last change back.", "undo", "Ctrl+Z", Needs::Undo, in_bar,
+                   same_group},
+        ActionSpec{Redo, Menu::Edit, "&Redo", "Do again what was taken back.", "redo", "Ctrl+Shift+Z Ctrl+Y",
+                   Needs::Redo, in_bar, same_group},
+        ActionSpec{Confirm, Menu::Edit, "&Confirm and go on", "Confirm the boundary in hand and take up the next one.",
+                   "confirm", "C", Needs::Core, in_bar, new_group},
+        ActionSpec{ConfirmSure, Menu::Edit, "Confirm all &sure ones",
+                   "Confirm every boundary with a whole line; it is recorded as done in bulk.", "confirm-all",
+                   "Shift+C", Needs::Core, in_bar, same_group},
+        ActionSpec{NextBoundary, Menu::Edit, "Ne&xt boundary", "Take up the next boundary toward the pith.", "", ".",
+                   Needs::Core, not_in_bar, same_group},
+        ActionSpec{PreviousBoundary, Menu::Edit, "Pre&vious boundary", "Take up the next boundary toward the bark.", "",
+                   ",", Needs::Core, not_in_bar, same_group},
+        ActionSpec{AddBoundary, Menu::Edit, "&Add boundary here",
+                   "Add the boundary that the wood shows near the cursor.", "", "A", Needs::Core, not_in_bar,
+                   new_group},
+        ActionSpec{AddFreely, Menu::Edit, "Add boundary &freely",
+                   "Add a boundary at the cursor, whatever the wood shows.", "", "Shift+A", Needs::Core, not_in_bar,
+                   same_group},
+        ActionSpec{DeleteBoundary, Menu::Edit, "&Delete boundary", "Delete the boundary in hand.", "", "Del Backspace",
+                   Needs::Boundary, not_in_bar, same_group},
+        ActionSpec{TurnBoundaryLeft, Menu::Edit, "Turn &left", "Turn the boundary in hand one degree to the left.", "",
+                   "[", Needs::Boundary, not_in_bar, same_group},
+        ActionSpec{TurnBoundaryRight, Menu::Edit, "Turn r&ight", "Turn the boundary in hand one degree to the right.",
+                   "", "]", Needs::Boundary, not_in_bar, same_group},
+        ActionSpec{FalseRing, Menu::Edit, "Fals&e ring", "The boundary in hand is no year's end: turn it down.", "",
+                   "F", Needs::Boundary, not_in_bar, new_group},
+        ActionSpec{TakeCandidate, Menu::Edit, "&Take what was turned down",
+                   "Take the candidate under the cursor as a boundary.", "", "Shift+F", Needs::Core, not_in_bar,
+                   same_group},
+        ActionSpec{MarkAbsent, Menu::Edit, "Locally a&bsent ring",
+                   "Mark a year of width 0 at the boundary in hand, just outside the ring that it closes.", "", "L",
+                   Needs::Boundary, not_in_bar, same_group},
+        ActionSpec{NotAbsent, Menu::Edit, "N&o absent ring", "Take away the absent ring at the boundary in hand.", "",
+                   "Shift+L", Needs::Boundary, not_in_bar, same_group},
+        ActionSpec{MarkCrack, Menu::Edit, "Crac&k…", "Click the two edges of a crack: its breadth is no wood.", "", "B",
+                   Needs::Core, not_in_bar, same_group},
+        ActionSpec{MarkLostWood, Menu::Edit, "Lost &wood…",
+                   "Click the two edges of a stretch where wood is lost: its rings get no width.", "", "Shift+B",
+                   Needs::Core, not_in_bar, same_group},
+        ActionSpec{Note, Menu::Edit, "&Note…", "Write a note on the boundary in hand.", "", "M", Needs::Boundary,
+                   not_in_bar, same_group},
+        ActionSpec{TakeProposal, Menu::Edit, "Take the &proposal", "Do what the finding proposes, and go to the next.",
+                   "take", "T", Needs::Finding, in_bar, new_group},
+        ActionSpec{KeepAsItIs, Menu::Edit, "Keep as it is", "Leave it as it is, looked at, and go to the next.", "keep",
+                   "K", Needs::Finding, in_bar, same_group},
+        ActionSpec{CannotBeTold, Menu::Edit, "Can't be told", "Nobody can tell on this core; go to the next.", "", "U",
+                   Needs::Finding, not_in_bar, same_group},
+
         ActionSpec{FindCores, Menu::Core, "&Find cores", "Look for cores again; readings of this scan are replaced.",
                    "find", "Ctrl+F", Needs::Scale, not_in_bar, same_group},
         ActionSpec{DrawPath, Menu::Core, "&Draw path", "Click a path from bark to pith and measure along it.", "path",
@@ -91,8 +140,14 @@ bool enabled(Needs needs, const BenchState& state) {
         return state.scale;
     case Needs::Core:
         return state.core;
+    case Needs::Boundary:
+        return state.boundary;
     case Needs::Finding:
         return state.finding;
+    case Needs::Undo:
+        return state.undo;
+    case Needs::Redo:
+        return state.redo;
     case Needs::Work:
         return state.work;
     }
@@ -112,6 +167,8 @@ QString title_of(Menu menu) {
     switch (menu) {
     case Menu::File:
         return tr("&File");
+    case Menu::Edit:
+        return tr("&Edit");
     case Menu::Core:
         return tr("&Core");
     case Menu::View:

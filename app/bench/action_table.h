@@ -23,6 +23,27 @@ enum class ActionId {
     NextScan,
     PreviousScan,
     Cancel,
+    Undo,
+    Redo,
+    Confirm,
+    ConfirmSure,
+    NextBoundary,
+    PreviousBoundary,
+    AddBoundary,
+    AddFreely,
+    DeleteBoundary,
+    TurnBoundaryLeft,
+    TurnBoundaryRight,
+    FalseRing,
+    TakeCandidate,
+    MarkAbsent,
+    NotAbsent,
+    MarkCrack,
+    MarkLostWood,
+    Note,
+    TakeProposal,
+    KeepAsItIs,
+    CannotBeTold,
     ZoomIn,
     ZoomOut,
     ShowAll,
@@ -39,9 +60,9 @@ enum class ActionId {
 };
 
 /// What has to be there for an action to make sense.
-enum class Needs { Nothing, Scan, Scale, Core, Finding, Work };
+enum class Needs { Nothing, Scan, Scale, Core, Boundary, Finding, Undo, Redo, Work };
 
-enum class Menu { File, Core, View, Colours, Help };
+enum class Menu { File, Edit, Core, View, Colours, Help };
 
 /// One line of the table of actions: menus, tool bar, tool tips and the sheet of keys are made from it.
 struct ActionSpec {
@@ -63,7 +84,10 @@ struct BenchState {
     bool scan = false;
     bool scale = false;
     bool core = false;
+    bool boundary = false; ///< One is in hand.
     bool finding = false;
+    bool undo = false;
+    bool redo = false;
     bool work = false;
 };
 [[nodiscard]] bool enabled(Needs needs, const BenchState& state);

@@ -1,7 +1,9 @@
 #include "app/bench/bench_control.h"
 
+#include "app/bench/edit_stamp.h"
 #include "app/bench/scan_files.h"
 #include "app/picture/ring_places.h"
+#include "libcore/edit/reading_edits.h"
 
 #include <algorithm>
 #include <cmath>
@@ -177,7 +179,10 @@ void BenchControl::set_outer(OuterWood outer) {
 }
 
 void BenchControl::set_last_year(std::optional<Year> year) {
-    if (const auto done = model_.set_last_year(year); !done) {
+    const auto done = model_.change([year](Document& document) {
+        return document.make(pithward::set_last_year(document.reading(), year), stamp_now());
+    });
+    if (!done) {
         tell(done.error());
     }
 }
@@ -239,7 +244,7 @@ void BenchControl::reread(std::size_t index, const std::function<void(ReadingReq
                 return;
             }
             core->reading.core = name;
-            if (!model_.put_core(id, revision, index, std::move(*core))) {
+            if (!model_.put_core(id, revision, index, std::move(*core), tr("Read the core again").toStdString())) {
                 emit told(tr("The core was changed meanwhile, so the new reading was not taken. Try again."));
             }
         });

@@ -1,9 +1,22 @@
 #include "app/bench/bench_model.h"
 
+#include "app/bench/edit_stamp.h"
+#include "libcore/edit/edits_between.h"
+
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace pithward::bench {
+
+namespace {
+
+/// What the program reads is sound (read_path sees to it), so it can be opened.
+Document opened(const picture::MeasuredCore& core) {
+    return Document::open(core.reading).value_or(Document{});
+}
+
+} // namespace
 
 BenchModel::BenchModel(QObject* parent)
     : QObject(parent) {
@@ -26,6 +39,10 @@ const picture::MeasuredCore* BenchModel::core() const {
     const BenchScan* shown = scan();
     return shown != nullptr && core_ >= 0 && core_ < static_cast<int>(shown->cores.size()) ? &shown->cores[core_]
                                                                                            : nullptr;
+}
+
+const Document* BenchModel::document() const {
+    return core() != nullptr ? &scan()->documents[static_cast<std::size_t>(core_)] : nullptr;
 }
 
 int BenchModel::add_scan(OpenedScan opened, std::optional<Calibration> calibration) {
@@ -72,6 +89,7 @@ void BenchModel::set_calibration(int id, const Calibration& calibration) {
     }
     scan->calibration = calibration;
     scan->cores.clear();
+    scan->documents.clear();
     scan->searched = false;
     ++scan->revision;
     note(ShownScan | Cores | PresentCore);
@@ -83,6 +101,8 @@ bool BenchModel::put_cores(int id, std::uint64_t revision, std::vector<picture::
         return false;
     }
     scan->cores = std::move(cores);
+    scan->documents.clear();
+    std::ranges::transform(scan->cores, std::back_inserter(scan->documents), opened);
     scan->searched = true;
     ++scan->revision;
     if (id == shown_) {
@@ -92,15 +112,23 @@ bool BenchModel::put_cores(int id, std::uint64_t revision, std::vector<picture::
     return true;
 }
 
-bool BenchModel::put_core(int id, std::uint64_t revision, std::size_t index, picture::MeasuredCore core) {
+bool BenchModel::put_core(int id, std::uint64_t revision, std::size_t index, picture::MeasuredCore core,
+                          const std::string& label) {
     BenchScan* scan = at(id);
     if (scan == nullptr || scan->revision != revision) {
         return false;
     }
     if (index < scan->cores.size()) {
-        scan->cores[index] = std::move(core);
+        scan->cores[index].half_breadth_px = core.half_breadth_px;
+        const auto changed = change(*scan, index, [&](Document& document) {
+            return document.make(edits_between(document.reading(), core.reading, label), stamp_now());
+        });
+        if (!changed) {
+            return false;
+        }
     } else {
         index = scan->cores.size();
+        scan->documents.push_back(opened(core));
         scan->cores.push_back(std::move(core));
     }
     ++scan->revision;
@@ -111,23 +139,28 @@ bool BenchModel::put_core(int id, std::uint64_t revision, std::size_t index, pic
     return true;
 }
 
-Outcome<void> BenchModel::set_last_year(std::optional<Year> year) {
+Outcome<bool> BenchModel::change(const std::function<Outcome<bool>(Document&)>& act) {
     BenchScan* scan = at(shown_);
-    const picture::MeasuredCore* present = core();
-    if (scan == nullptr || present == nullptr || present->reading.last_year == year) {
-        return {};
+    return scan != nullptr && core() != nullptr ? change(*scan, static_cast<std::size_t>(core_), act) : false;
+}
+
+Outcome<bool> BenchModel::change(BenchScan& scan, std::size_t index,
+                                 const std::function<Outcome<bool>(Document&)>& act) {
+    Document document = scan.documents[index];
+    const auto changed = act(document);
+    if (!changed || !*changed) {
+        return changed;
     }
-    Reading dated = present->reading;
-    dated.last_year = year;
-    auto again = picture::measured(std::move(dated));
+    auto again = picture::measured(document.reading());
     if (!again) {
         return tl::unexpected(again.error());
     }
-    again->half_breadth_px = present->half_breadth_px;
-    scan->cores[core_] = std::move(*again);
-    ++scan->revision;
+    again->half_breadth_px = scan.cores[index].half_breadth_px;
+    scan.cores[index] = std::move(*again);
+    scan.documents[index] = std::move(document);
+    ++scan.revision;
     note(ScanList | Cores);
-    return {};
+    return true;
 }
 
 void BenchModel::note(Changes changes) {

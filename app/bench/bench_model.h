@@ -2,10 +2,12 @@
 
 #include "app/bench/opened_scan.h"
 #include "app/picture/measured_core.h"
+#include "libcore/edit/document.h"
 
 #include <QFlags>
 #include <QObject>
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -18,8 +20,9 @@ struct BenchScan {
     std::shared_ptr<const OpenedScan> opened;
     std::optional<Calibration> calibration; ///< Nothing: the file's tag is not believed and nobody has said.
     std::vector<picture::MeasuredCore> cores;
-    bool searched = false;      ///< The program has looked for cores.
-    std::uint64_t revision = 0; ///< Goes up with every change of this scan.
+    std::vector<Document> documents; ///< One for each of the cores: the door to its changes, with their log.
+    bool searched = false;           ///< The program has looked for cores.
+    std::uint64_t revision = 0;      ///< Goes up with every change of this scan.
 };
 
 /// Everything that is on the bench. All changes go through its functions, on the GUI thread; everybody else reads.
@@ -45,6 +48,8 @@ public:
     /// The present core of the shown scan; null when there is none.
     [[nodiscard]] const picture::MeasuredCore* core() const;
     [[nodiscard]] int core_index() const { return core_; }
+    /// The document behind the present core; null when there is none.
+    [[nodiscard]] const Document* document() const;
 
     /// Puts a scan on the bench and answers with its id.
     int add_scan(OpenedScan opened, std::optional<Calibration> calibration);
@@ -57,10 +62,13 @@ public:
     /// A result of work that was begun at `revision`. False when the scan has changed since or is gone: then nothing is
     /// done.
     bool put_cores(int id, std::uint64_t revision, std::vector<picture::MeasuredCore> cores);
-    /// A result for one core; `index` past the end adds one.
-    bool put_core(int id, std::uint64_t revision, std::size_t index, picture::MeasuredCore core);
-    /// Sets the year of the outermost ring, or takes it away. The fault tells why it could not be measured again.
-    Outcome<void> set_last_year(std::optional<Year> year);
+    /// A result for one core. That of a core that is there comes in as an edit under this label, so that it can be
+    /// undone; `index` past the end adds one.
+    bool put_core(int id, std::uint64_t revision, std::size_t index, picture::MeasuredCore core,
+                  const std::string& label);
+    /// Changes the present core through its document. False where nothing changed. Refused as `Document` says, or where
+    /// the changed reading can't be measured; then all is as before.
+    Outcome<bool> change(const std::function<Outcome<bool>(Document&)>& act);
 
 signals:
     void changed(pithward::bench::BenchModel::Changes changes);
@@ -69,6 +77,7 @@ signals:
 
 private:
     BenchScan* at(int id);
+    Outcome<bool> change(BenchScan& scan, std::size_t index, const std::function<Outcome<bool>(Document&)>& act);
     void note(Changes changes);
 
     std::vector<BenchScan> scans_;

@@ -1,5 +1,6 @@
 #include "app/bench/core_reader.h"
 
+#include "libcore/edit/apply.h"
 #include "libcore/specimen/width_series.h"
 
 #include <algorithm>
@@ -64,7 +65,11 @@ Outcome<picture::MeasuredCore> read_path(const OpenedScan& scan, const ReadingRe
     if (!reading) {
         return tl::unexpected(reading.error());
     }
-    return picture::measured(std::move(*reading), breadth_mm);
+    auto ready = readied(std::move(*reading));
+    if (!ready) {
+        return tl::unexpected(ready.error());
+    }
+    return picture::measured(std::move(*ready), breadth_mm);
 }
 
 ReadingRequest request_of(const Reading& reading, const Calibration& calibration) {

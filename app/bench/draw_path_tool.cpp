@@ -1,5 +1,7 @@
 #include "app/bench/draw_path_tool.h"
 
+#include "app/picture/marks_layer.h"
+
 #include <algorithm>
 
 namespace pithward::bench {
@@ -60,6 +62,10 @@ QString DrawPathTool::hint() const {
     }
     return tr("Draw path: click on toward the %1, Enter measures. Backspace takes a point back, Escape gives up.")
         .arg(end);
+}
+
+QString DrawPathTool::first_word() const {
+    return reversed_ ? picture::mark_words().inner : picture::mark_words().bark;
 }
 
 std::vector<ImagePoint> DrawPathTool::preview() const {

@@ -21,7 +21,7 @@ public:
     ToolAnswer key(Key key) override;
     [[nodiscard]] QString hint() const override;
     [[nodiscard]] std::vector<ImagePoint> preview() const override;
-    [[nodiscard]] bool from_bark() const override { return !reversed_; }
+    [[nodiscard]] QString first_word() const override;
 
 private:
     ToolAnswer finish();

@@ -5,6 +5,8 @@
 #include "app/picture/ring_places.h"
 
 #include <QSignalBlocker>
+#include <algorithm>
+#include <utility>
 
 namespace pithward::bench {
 
@@ -29,7 +31,8 @@ FindingsList::FindingsList(const BenchModel& model, QWidget* parent)
 }
 
 void FindingsList::refill() {
-    const QSignalBlocker quiet(this);
+    const int row = currentRow();
+    QSignalBlocker quiet(this);
     clear();
     const picture::MeasuredCore* core = model_.core();
     if (core == nullptr) {
@@ -56,6 +59,16 @@ void FindingsList::refill() {
         item->setData(place_role, QPointF(finding.at.x, finding.at.y));
         item->setData(Qt::AccessibleDescriptionRole, body);
     }
+    setCurrentRow(std::min(row, count() - 1)); // an edit elsewhere leaves the place in the list
+    quiet.unblock();
+    if (const auto wanted = std::exchange(wanted_row_, std::nullopt); wanted && count() > 0) {
+        setCurrentRow(std::min(*wanted, count() - 1));
+        choose(currentItem());
+    }
+}
+
+void FindingsList::show_after_refill(int row) {
+    wanted_row_ = row;
 }
 
 void FindingsList::step(int by) {

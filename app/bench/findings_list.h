@@ -3,6 +3,7 @@
 #include "app/bench/bench_model.h"
 
 #include <QListWidget>
+#include <optional>
 
 namespace pithward::bench {
 
@@ -16,6 +17,9 @@ public:
     /// Goes to the next or the previous finding, round the end.
     void step(int by);
 
+    /// Goes to this row, or the last one before it, when the list has followed the edit that was just made.
+    void show_after_refill(int row);
+
 signals:
     /// A finding by its number, from 1, and where it is.
     void finding_chosen(int number, pithward::ImagePoint at);
@@ -28,6 +32,7 @@ private:
     void choose(const QListWidgetItem* item);
 
     const BenchModel& model_;
+    std::optional<int> wanted_row_;
 };
 
 } // namespace pithward::bench

@@ -1,6 +1,7 @@
 #include "app/bench/main_window.h"
 
 #include "app/bench/core_list.h"
+#include "app/bench/edit_stamp.h"
 #include "app/bench/findings_list.h"
 #include "app/bench/icons.h"
 #include "app/bench/message_bar.h"
@@ -10,6 +11,8 @@
 #include "app/bench/scan_view.h"
 #include "app/bench/series_plot.h"
 #include "app/bench/start_page.h"
+#include "app/bench/strip_lane.h"
+#include "libcore/edit/edit_log.h"
 
 #include <QDragEnterEvent>
 #include <QLabel>
@@ -66,9 +69,11 @@ QWidget* column(std::initializer_list<QWidget*> parts) {
 MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* parent)
     : QMainWindow(parent)
     , control_(std::move(opener))
+    , editor_(control_.model())
     , appearance_(appearance)
     , actions_(this)
     , view_(new ScanView(control_.model()))
+    , strip_(new StripLane(control_.model()))
     , plot_(new SeriesPlot(control_.model()))
     , reading_(new ReadingPanel(control_.model()))
     , cores_(new CoreList(control_.model()))
@@ -102,7 +107,7 @@ QWidget* MainWindow::build_bench() {
     connect(resolution, &ResolutionBar::dpi_given, &control_, &BenchControl::use_dpi);
     panel_ = build_panel();
     auto* below = divided(Qt::Horizontal, {{plot_, 1}, {panel_, 1}});
-    return column({resolution, divided(Qt::Vertical, {{view_, 11}, {below, 8}})});
+    return column({resolution, divided(Qt::Vertical, {{view_, 11}, {strip_, 4}, {below, 7}})});
 }
 
 QWidget* MainWindow::build_panel() {
@@ -125,10 +130,15 @@ void MainWindow::refresh() {
     pages_->setCurrentIndex(scan != nullptr ? 1 : 0);
     setWindowTitle(scan != nullptr ? tr("%1 – Pithward").arg(QString::fromStdString(scan->opened->name()))
                                    : tr("Pithward"));
+    const Document* document = model.document();
+    const std::string who = stamp_now().who;
     actions_.follow({.scan = scan != nullptr,
                      .scale = scan != nullptr && scan->calibration,
                      .core = model.core() != nullptr,
+                     .boundary = editor_.in_hand() != nullptr,
                      .finding = findings_->count() > 0,
+                     .undo = document != nullptr && next_to_undo(document->log(), who),
+                     .redo = document != nullptr && next_to_redo(document->log(), who),
                      .work = control_.jobs().busy()});
 }
 

@@ -3,6 +3,7 @@
 #include "app/bench/actions.h"
 #include "app/bench/appearance.h"
 #include "app/bench/bench_control.h"
+#include "app/bench/core_editor.h"
 #include "app/bench/exports.h"
 
 #include <QMainWindow>
@@ -18,6 +19,7 @@ class MessageBar;
 class ReadingPanel;
 class ScanView;
 class SeriesPlot;
+class StripLane;
 
 /// The window: puts the parts together and ties them. It decides nothing.
 class MainWindow : public QMainWindow {
@@ -27,8 +29,10 @@ public:
     explicit MainWindow(ScanOpener opener, Appearance& appearance, QWidget* parent = nullptr);
 
     [[nodiscard]] BenchControl& control() { return control_; }
+    [[nodiscard]] CoreEditor& editor() { return editor_; }
     [[nodiscard]] ScanView& view() { return *view_; }
     [[nodiscard]] SeriesPlot& plot() { return *plot_; }
+    [[nodiscard]] StripLane& strip() { return *strip_; }
     [[nodiscard]] MessageBar& messages() { return *messages_; }
     [[nodiscard]] Actions& actions() { return actions_; }
 
@@ -42,7 +46,16 @@ private:
     QWidget* build_panel();
     void build_status_bar();
     void bind_actions();
+    void bind_edits();
     void tie_parts();
+    void tie_edits();
+    void tie_lanes();
+    void follow_view();
+    void go_to_ring(int number);
+    void settle(Finding::State state);
+    void take_under_cursor();
+    void ask_for_note();
+    void show_menu(const QPoint& screen);
     void refresh();
     void point_at_ring(int number);
     void ask_for_scans();
@@ -50,9 +63,11 @@ private:
     void go_to_end(bool bark);
 
     BenchControl control_;
+    CoreEditor editor_;
     Appearance& appearance_;
     Actions actions_;
     ScanView* view_;
+    StripLane* strip_;
     SeriesPlot* plot_;
     ReadingPanel* reading_;
     CoreList* cores_;

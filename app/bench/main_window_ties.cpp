@@ -8,8 +8,6 @@
 #include "app/bench/reading_panel.h"
 #include "app/bench/scan_files.h"
 #include "app/bench/scan_view.h"
-#include "app/bench/series_plot.h"
-#include "app/bench/wording.h"
 #include "app/picture/ring_places.h"
 
 #include <QCoreApplication>
@@ -29,7 +27,8 @@ void MainWindow::bind_actions() {
     actions_.on(Quit, [this] { close(); });
     actions_.on(FindCores, [this] { control_.read_shown_scan(); });
     actions_.on(DrawPath, [this] {
-        view_->take_tool(std::make_unique<DrawPathTool>());
+        view_->take_tool(std::make_unique<DrawPathTool>(),
+                         [this](const auto& path) { control_.read_drawn_path(path); });
         view_->setFocus();
     });
     actions_.on(SwapEnds, [this] { control_.swap_ends(); });
@@ -57,6 +56,7 @@ void MainWindow::bind_actions() {
     actions_.on(ColoursLight, [this] { appearance_.use(Scheme::Light); });
     actions_.on(ColoursDark, [this] { appearance_.use(Scheme::Dark); });
     actions_.on(Keys, [this] { (new KeySheet(this))->open(); });
+    bind_edits();
 }
 
 void MainWindow::tie_parts() {
@@ -80,25 +80,7 @@ void MainWindow::tie_parts() {
     connect(view_, &ScanView::failed, messages_, &MessageBar::tell);
     connect(view_, &ScanView::hint_changed, hint_, &QLabel::setText);
     connect(view_, &ScanView::core_clicked, &control_.model(), &BenchModel::show_core);
-    connect(view_, &ScanView::path_drawn, &control_, &BenchControl::read_drawn_path);
-    connect(view_, &ScanView::view_changed, this,
-            [this] { zoom_->setText(tr("%1 %").arg(view_->view().scale() * 100.0, 0, 'f', 0)); });
-
-    connect(view_, &ScanView::ring_pointed, plot_, &SeriesPlot::pick_ring);
-    connect(view_, &ScanView::ring_pointed, this, &MainWindow::point_at_ring);
-    connect(plot_, &SeriesPlot::ring_pointed, view_, &ScanView::pick_ring);
-    connect(plot_, &SeriesPlot::ring_pointed, this, &MainWindow::point_at_ring);
-    connect(plot_, &SeriesPlot::ring_chosen, this, [this](int number) {
-        const picture::MeasuredCore* core = control_.model().core();
-        if (core == nullptr) {
-            return;
-        }
-        if (const auto place = picture::place_of_ring(*core, control_.model().scan()->opened->name(), number)) {
-            view_->go_to(*place);
-            view_->pick_ring(number);
-            point_at_ring(number);
-        }
-    });
+    tie_lanes();
     connect(findings_, &FindingsList::finding_chosen, this, [this](int number, ImagePoint at) {
         view_->go_to(at);
         view_->pick_finding(number);
@@ -111,13 +93,8 @@ void MainWindow::tie_parts() {
     connect(reading_, &ReadingPanel::year_set, &control_, &BenchControl::set_last_year);
     connect(reading_, &ReadingPanel::wood_chosen, &control_, &BenchControl::set_wood);
     connect(reading_, &ReadingPanel::outer_chosen, &control_, &BenchControl::set_outer);
+    tie_edits();
     connect(new HoldToHide(this), &HoldToHide::held, view_, &ScanView::hide_marks);
-}
-
-void MainWindow::point_at_ring(int number) {
-    const picture::MeasuredCore* core = control_.model().core();
-    const Ring* ring = core != nullptr ? picture::ring_of(core->series, number) : nullptr;
-    hint_->setText(ring != nullptr ? ring_in_full(*ring) : QString());
 }
 
 void MainWindow::go_to_end(bool bark) {

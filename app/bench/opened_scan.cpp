@@ -21,6 +21,12 @@ Outcome<OpenedScan> open_scan(const std::string& path) {
             },
             [file](const Calibration& calibration, const Work& work) { return find_cores(file, calibration, work); },
             [file](const ReadingRequest& request, const Work& work) { return propose_reading(file, request, work); },
+            [file](const NearRequest& request) { return boundary_near(file, request); },
+            [file](const StripRequest& request, const Work& work) {
+                return strip_picture(file, request, work).map([](const StripPicture& strip) {
+                    return StripImage{picture::picture_of(strip.rgb), strip.light, strip.px_mm * strip.rgb.cols};
+                });
+            },
             [file] { return file.damage().has_value(); }};
     });
 }

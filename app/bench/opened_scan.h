@@ -2,8 +2,10 @@
 
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/scan.h"
+#include "libimaging/boundary/boundary_near.h"
 #include "libimaging/boundary/find_cores.h"
 #include "libimaging/boundary/propose_reading.h"
+#include "libimaging/strip/strip_picture.h"
 
 #include <QImage>
 #include <QRect>
@@ -16,6 +18,13 @@ namespace pithward::bench {
 /// Pixels of a region (full-resolution coordinates), averaged over squares of `reduction` pixels. From any thread.
 using TileSource = std::function<Outcome<QImage>(QRect region, int reduction)>;
 
+/// A core straightened, to be looked at.
+struct StripImage {
+    QImage picture;           ///< Format_RGB32; columns from the first point of the path to its last.
+    std::vector<float> light; ///< Light profile, one value a column, 0 to 1.
+    double length_mm = 0.0;   ///< What the columns cover.
+};
+
 /// A scan that the bench works on: its header and what can be done with it. All calls may come from any thread.
 struct OpenedScan {
     std::string path;
@@ -23,6 +32,8 @@ struct OpenedScan {
     TileSource pixels;
     std::function<Outcome<std::vector<FoundCore>>(const Calibration&, const Work&)> find_cores;
     std::function<Outcome<Reading>(const ReadingRequest&, const Work&)> propose;
+    std::function<Outcome<std::optional<Candidate>>(const NearRequest&)> near;
+    std::function<Outcome<StripImage>(const StripRequest&, const Work&)> strip;
     std::function<bool()> is_damaged; ///< Reading has met damage: the scan is of no use.
 
     /// The name that legs and calibrations are keyed by: the file's name without its folder.

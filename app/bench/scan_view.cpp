@@ -50,6 +50,10 @@ void ScanView::follow(BenchModel::Changes changes) {
         pick_ring(0);
         pick_finding(0);
     }
+    grip_.give_up();
+    if (cursor_) {
+        pointed(*cursor_); // what lies under the cursor may be another now
+    }
     refresh_marks();
 }
 
@@ -102,6 +106,14 @@ void ScanView::go_to(ImagePoint at) {
     set_view(view_.scaled_to(std::max(view_.scale(), close)).centred(at));
 }
 
+void ScanView::bring_into_view(ImagePoint at) {
+    const QRectF room(viewport()->rect());
+    const QRectF well_inside = room.adjusted(0.1 * room.width(), 0, -0.1 * room.width(), 0);
+    if (!well_inside.contains(view_.to_view(at))) {
+        set_view(view_.centred(at));
+    }
+}
+
 void ScanView::hide_marks(bool hidden) {
     if (hidden != hidden_) {
         hidden_ = hidden;
@@ -123,11 +135,30 @@ void ScanView::pick_finding(int number) {
     }
 }
 
-void ScanView::take_tool(std::unique_ptr<Tool> tool) {
+void ScanView::pick_boundary(std::optional<BoundaryId> id) {
+    picked_boundary_ = id;
+    viewport()->update();
+}
+
+std::optional<ImagePoint> ScanView::cursor() const {
+    return last_cursor_;
+}
+
+std::optional<BoundaryId> ScanView::under_cursor() const {
+    return grip_.under() ? std::optional(grip_.under()->id) : std::nullopt;
+}
+
+double ScanView::reach_px() const {
+    constexpr double reach = 6.0; // view pixels
+    return reach / view_.scale();
+}
+
+void ScanView::take_tool(std::unique_ptr<Tool> tool, Drawn drawn) {
     if (!tool && !tool_) {
         return;
     }
     tool_ = std::move(tool);
+    drawn_ = std::move(drawn);
     viewport()->setCursor(tool_ ? Qt::CrossCursor : Qt::OpenHandCursor);
     emit hint_changed(tool_ ? tool_->hint() : QString());
     emit tool_changed();
@@ -136,9 +167,10 @@ void ScanView::take_tool(std::unique_ptr<Tool> tool) {
 
 void ScanView::answer(const ToolAnswer& answer) {
     if (answer.finished) {
+        const Drawn drawn = std::move(drawn_);
         take_tool(nullptr);
-        if (answer.result) {
-            emit path_drawn(answer.result->points);
+        if (answer.result && drawn) {
+            drawn(answer.result->points);
         }
         return;
     }
@@ -150,6 +182,10 @@ void ScanView::clicked(QPointF at) {
     const ImagePoint place = view_.to_image(at);
     if (tool_) {
         answer(tool_->click(place));
+        return;
+    }
+    if (grip_.under()) {
+        emit boundary_clicked(grip_.under()->id);
         return;
     }
     const BenchScan* scan = model_.scan();
@@ -165,6 +201,18 @@ void ScanView::clicked(QPointF at) {
 void ScanView::pointed(QPointF at) {
     const picture::MeasuredCore* core = model_.core();
     int ring = 0;
+    const bool inside = viewport()->rect().contains(at.toPoint());
+    cursor_ = inside ? std::optional(at) : std::nullopt;
+    if (inside) {
+        last_cursor_ = view_.to_image(at);
+    }
+    if (!grip_.dragging() && model_.scan() != nullptr) {
+        grip_.point(inside && !tool_ ? core : nullptr, model_.scan()->opened->name(), view_.to_image(at), reach_px());
+        if (!tool_) {
+            viewport()->setCursor(grip_.under() ? Qt::PointingHandCursor : Qt::OpenHandCursor);
+        }
+    }
+    viewport()->update(); // what a click will do stands at the cursor
     if (core != nullptr && !tool_ && viewport()->rect().contains(at.toPoint())) {
         ring = picture::ring_at(*core, model_.scan()->opened->name(), view_.to_image(at), core->half_breadth_px)
                    .value_or(0);
@@ -173,79 +221,6 @@ void ScanView::pointed(QPointF at) {
         pointed_ring_ = ring;
         pick_ring(ring);
         emit ring_pointed(ring);
-    }
-}
-
-void ScanView::paintEvent(QPaintEvent*) {
-    QPainter painter(viewport());
-    painter.fillRect(viewport()->rect(), scan_ground(palette()));
-    image_.paint(painter, view_, devicePixelRatioF());
-    if (!hidden_) {
-        draw_marks(painter);
-        draw_preview(painter);
-    }
-    if (hasFocus()) {
-        painter.setRenderHint(QPainter::Antialiasing, false);
-        painter.setPen(palette().color(QPalette::Link));
-        painter.setBrush(Qt::NoBrush);
-        painter.drawRect(viewport()->rect().adjusted(0, 0, -1, -1));
-    }
-}
-
-void ScanView::refresh_marks() {
-    marks_fresh_ = false;
-    viewport()->update();
-}
-
-void ScanView::draw_marks(QPainter& painter) {
-    const BenchScan* scan = model_.scan();
-    if (scan == nullptr) {
-        return;
-    }
-    if (!marks_fresh_) {
-        const double ratio = devicePixelRatioF();
-        const QSize size = viewport()->size() * ratio;
-        if (marks_.size() != size) {
-            marks_ = QPixmap(size);
-        }
-        marks_.setDevicePixelRatio(ratio);
-        marks_.fill(Qt::transparent);
-        QPainter layer(&marks_);
-        picture::MarksStyle style;
-        style.font = font();
-        findings_.clear();
-        for (std::size_t i = 0; i < scan->cores.size(); ++i) {
-            const bool present = static_cast<int>(i) == model_.core_index();
-            picture::MarkSet marks =
-                picture::visible_marks(scan->cores[i], scan->opened->name(), view_, viewport()->rect());
-            picture::paint_marks(layer, marks, style, present);
-            if (present) {
-                findings_ = std::move(marks.findings);
-            }
-        }
-        marks_fresh_ = true;
-    }
-    painter.drawPixmap(0, 0, marks_);
-}
-
-void ScanView::draw_preview(QPainter& painter) {
-    picture::MarksStyle style;
-    style.font = font();
-    const picture::MeasuredCore* core = model_.core();
-    if (core != nullptr && picked_ring_ != 0) {
-        const Ring* ring = picture::ring_of(core->series, picked_ring_);
-        const auto mark = picture::ring_mark(*core, model_.scan()->opened->name(), view_, picked_ring_);
-        if (ring != nullptr && mark) {
-            picture::paint_ring(painter, *mark, ring_in_short(*ring), style);
-        }
-    }
-    for (const picture::FindingMark& mark : findings_) {
-        if (mark.number == picked_finding_) {
-            picture::paint_finding(painter, mark, style);
-        }
-    }
-    if (tool_) {
-        picture::paint_drawn_path(painter, tool_->preview(), tool_->from_bark(), view_, style);
     }
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/bench/bench_model.h"
+#include "app/bench/boundary_grip.h"
 #include "app/bench/image_layer.h"
 #include "app/bench/tool.h"
 #include "app/picture/marks_layer.h"
@@ -8,6 +9,7 @@
 
 #include <QAbstractScrollArea>
 #include <QPixmap>
+#include <functional>
 #include <memory>
 #include <optional>
 
@@ -32,19 +34,36 @@ public:
     void turn(double by_deg);
     /// Brings a place to the middle, close enough to tell single rings.
     void go_to(ImagePoint at);
+    /// Moves the view only where a place is not well inside it.
+    void bring_into_view(ImagePoint at);
     void hide_marks(bool hidden);
     /// Picks a ring of the present core out; 0 for none.
     void pick_ring(int number);
+    /// Picks the boundary out that is in hand.
+    void pick_boundary(std::optional<BoundaryId> id);
+    /// The last place under the cursor; nothing before it came to the scan.
+    [[nodiscard]] std::optional<ImagePoint> cursor() const;
+    /// The boundary under the cursor.
+    [[nodiscard]] std::optional<BoundaryId> under_cursor() const;
+    /// How far from a mark it still counts as pointed at, in image pixels.
+    [[nodiscard]] double reach_px() const;
     /// Picks a finding of the present core out, by its number in the list; 0 for none.
     void pick_finding(int number);
-    void take_tool(std::unique_ptr<Tool> tool);
+    /// Takes a tool in hand, or puts it away. `drawn` gets what it was for, unless it is given up.
+    using Drawn = std::function<void(const std::vector<ImagePoint>&)>;
+    void take_tool(std::unique_ptr<Tool> tool, Drawn drawn = {});
 
 signals:
     void view_changed();
     /// The ring of the present core under the cursor; 0 for none.
     void ring_pointed(int number);
     void core_clicked(int index);
-    void path_drawn(const std::vector<pithward::ImagePoint>& from_bark);
+    void boundary_clicked(pithward::BoundaryId id);
+    void boundary_dropped(const pithward::bench::GripDrop& drop);
+    /// The wood of the present core was double-clicked; `freely` with Shift.
+    void wood_double_clicked(pithward::ImagePoint at, bool freely);
+    /// The right button, with no tool in hand.
+    void menu_wanted(const QPoint& screen);
     /// What a click will do; empty when no tool is in hand.
     void hint_changed(const QString& hint);
     void tool_changed();
@@ -80,6 +99,8 @@ private:
     void refresh_marks();
     void draw_marks(QPainter& painter);
     void draw_preview(QPainter& painter);
+    void draw_picked_boundaries(QPainter& painter);
+    void draw_chip(QPainter& painter);
     void clicked(QPointF at);
     void pointed(QPointF at);
     void answer(const ToolAnswer& answer);
@@ -99,7 +120,12 @@ private:
     int pointed_ring_ = 0;
     int picked_finding_ = 0;
     std::unique_ptr<Tool> tool_;
+    Drawn drawn_;
     std::optional<Press> press_;
+    BoundaryGrip grip_;
+    std::optional<BoundaryId> picked_boundary_;
+    std::optional<QPointF> cursor_; ///< In the view; nothing while the mouse is elsewhere.
+    std::optional<ImagePoint> last_cursor_;
     int shown_scan_ = 0;
     bool syncing_ = false;
 };

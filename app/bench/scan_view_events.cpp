@@ -1,4 +1,5 @@
 #include "app/bench/scan_view.h"
+#include "app/picture/nearest_mark.h"
 
 #include <QApplication>
 #include <QKeyEvent>
@@ -42,13 +43,22 @@ void ScanView::wheelEvent(QWheelEvent* event) {
 
 void ScanView::mousePressEvent(QMouseEvent* event) {
     press_ = Press{event->position(), event->position(), false, event->button()};
+    if (event->button() == Qt::LeftButton && !tool_) {
+        pointed(event->position());
+        grip_.take();
+    }
 }
 
 void ScanView::mouseMoveEvent(QMouseEvent* event) {
     const QPointF at = event->position();
     if (press_) {
         press_->dragged |= (at - press_->at).manhattanLength() >= QApplication::startDragDistance();
-        if (press_->dragged) {
+        if (press_->dragged && grip_.dragging()) {
+            viewport()->setCursor(Qt::SizeAllCursor);
+            cursor_ = at;
+            grip_.drag(view_.to_image(at));
+            viewport()->update();
+        } else if (press_->dragged) {
             viewport()->setCursor(Qt::ClosedHandCursor);
             set_view(view_.panned(at - press_->last));
             press_->last = at;
@@ -68,23 +78,43 @@ void ScanView::mouseReleaseEvent(QMouseEvent* event) {
     }
     const Press press = *std::exchange(press_, std::nullopt);
     viewport()->setCursor(tool_ ? Qt::CrossCursor : Qt::OpenHandCursor);
+    const auto drop = grip_.let_go();
     if (press.dragged) {
+        if (drop) {
+            emit boundary_dropped(*drop);
+        }
+        pointed(event->position());
         return;
     }
     if (press.button == Qt::LeftButton) {
         clicked(event->position());
     } else if (press.button == Qt::RightButton && tool_) {
         answer(tool_->key(Tool::Key::TakeBack));
+    } else if (press.button == Qt::RightButton) {
+        pointed(event->position());
+        emit menu_wanted(event->globalPosition().toPoint());
     }
 }
 
 void ScanView::mouseDoubleClickEvent(QMouseEvent* event) {
     if (tool_ && event->button() == Qt::LeftButton) {
         answer(tool_->double_click(view_.to_image(event->position())));
+    } else if (event->button() == Qt::LeftButton && !grip_.under() && model_.core() != nullptr) {
+        const ImagePoint at = view_.to_image(event->position());
+        if (picture::foot_on_path(model_.core()->reading, model_.scan()->opened->name(), at,
+                                  model_.core()->half_breadth_px)) {
+            emit wood_double_clicked(at, event->modifiers() & Qt::ShiftModifier);
+        }
     }
 }
 
 bool ScanView::tool_key(int key) {
+    if (key == Qt::Key_Escape && grip_.dragging()) {
+        grip_.give_up();
+        press_.reset();
+        viewport()->update();
+        return true;
+    }
     if (!tool_) {
         return false;
     }

@@ -8,7 +8,7 @@
 
 namespace pithward::bench {
 
-/// A path that a person has drawn, from bark to pith.
+/// What a person has drawn: a path from bark to pith, or the edges of a break.
 struct DrawnPath {
     std::vector<ImagePoint> points;
     friend bool operator==(const DrawnPath&, const DrawnPath&) = default;
@@ -36,8 +36,8 @@ public:
     [[nodiscard]] virtual QString hint() const = 0;
     /// The line to preview in the order of the clicks, with the cursor as its free end.
     [[nodiscard]] virtual std::vector<ImagePoint> preview() const = 0;
-    /// True when the first point of the preview is the bark end.
-    [[nodiscard]] virtual bool from_bark() const = 0;
+    /// The word that stands at the first point of the preview; empty for none.
+    [[nodiscard]] virtual QString first_word() const = 0;
 };
 
 } // namespace pithward::bench

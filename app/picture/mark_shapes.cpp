@@ -124,6 +124,21 @@ FindingMark finding_mark(const Finding& finding, int number, const LegView& leg,
     return mark;
 }
 
+AbsentMark absent_mark(QPointF at, const QString& text, const LegView& leg) {
+    const Foot foot = foot_of(leg.line, at);
+    const QPointF down = -upward_normal(foot.direction);
+    const QPointF root = foot.at + down * (leg.reach + beside_wood);
+    AbsentMark mark;
+    mark.away = down;
+    mark.text = text;
+    mark.text_at = root + down * (8.0 + word_offset);
+    for (int i = 0; i < 2; ++i) {
+        const QPointF beside = root + foot.direction * (i == 0 ? -2.5 : 2.5);
+        mark.bars[i] = {beside, beside + down * 10.0};
+    }
+    return mark;
+}
+
 BreakMark break_mark(const Break& stretch, const LegView& leg, const ViewTransform& view) {
     BreakMark mark;
     mark.kind = stretch.kind;

@@ -27,6 +27,8 @@ inline constexpr double word_offset = 16.0; ///< From the wood to the middle of 
 [[nodiscard]] EndMark end_mark(QPointF at, QPointF outward, double reach);
 [[nodiscard]] FindingMark finding_mark(const Finding& finding, int number, const LegView& leg,
                                        const ViewTransform& view);
+/// `text`: the year of the absent ring, or nothing.
+[[nodiscard]] AbsentMark absent_mark(QPointF at, const QString& text, const LegView& leg);
 [[nodiscard]] BreakMark break_mark(const Break& stretch, const LegView& leg, const ViewTransform& view);
 
 } // namespace pithward::picture

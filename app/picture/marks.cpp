@@ -4,6 +4,8 @@
 #include "app/picture/mark_shapes.h"
 #include "app/picture/polyline.h"
 
+#include <QCoreApplication>
+#include <QStringList>
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -44,6 +46,7 @@ public:
                 set.breaks.push_back(break_mark(stretch, *leg(stretch.leg), view_));
             }
         }
+        set.absent = absent();
         add_ends(set);
         return set;
     }
@@ -115,6 +118,31 @@ private:
             }
         }
         return pieces;
+    }
+
+    [[nodiscard]] std::vector<AbsentMark> absent() const {
+        std::vector<AbsentMark> marks;
+        for (const AbsentRing& ring : core_.reading.absent_rings) {
+            const auto boundary = std::ranges::find(core_.reading.boundaries, ring.at, &Boundary::id);
+            if (boundary != core_.reading.boundaries.end() && seen(boundary->leg, boundary->at)) {
+                const auto i = static_cast<std::size_t>(boundary - core_.reading.boundaries.begin());
+                marks.push_back(absent_mark(view_.to_view(boundary->at), absent_years(i), *leg(boundary->leg)));
+            }
+        }
+        return marks;
+    }
+
+    /// The absent rings that lie between this boundary's ring and the one outside it, as the series numbers them.
+    [[nodiscard]] QString absent_years(std::size_t boundary) const {
+        const auto& placed = core_.series.boundaries;
+        QStringList years;
+        for (const Ring& ring : core_.series.rings) {
+            if (ring.absent && boundary < placed.size() && ring.number < placed[boundary].ring_number &&
+                (boundary == 0 || ring.number > placed[boundary - 1].ring_number)) {
+                years << (ring.year ? QString::number(ring.year->value()) : QString::number(ring.number));
+            }
+        }
+        return QCoreApplication::translate("Marks", "%1 absent").arg(years.join(", "));
     }
 
     [[nodiscard]] std::vector<FindingMark> findings() const {

@@ -74,6 +74,14 @@ struct BreakMark {
     Break::Kind kind = Break::Kind::Crack;
 };
 
+/// A locally absent ring: a short double bar beside the wood where it lies, with its year and its width of 0.
+struct AbsentMark {
+    QLineF bars[2];
+    QString text;
+    QPointF text_at;
+    QPointF away;
+};
+
 /// The pith, when it lies near enough to be seen.
 struct PithMark {
     QPointF at;
@@ -87,6 +95,7 @@ struct MarkSet {
     std::vector<TurnedDownMark> turned_down;
     std::vector<FindingMark> findings;
     std::vector<BreakMark> breaks;
+    std::vector<AbsentMark> absent;
     std::optional<EndMark> bark;
     std::optional<EndMark> inner;
     std::optional<PithMark> pith;

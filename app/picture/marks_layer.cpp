@@ -1,5 +1,7 @@
 #include "app/picture/marks_layer.h"
 
+#include "app/picture/boundary_painting.h"
+#include "app/picture/cased_pen.h"
 #include "app/picture/mark_shapes.h"
 
 #include <QCoreApplication>
@@ -12,67 +14,6 @@
 namespace pithward::picture {
 
 namespace {
-
-/// Draws lines twice: the casing first, the line on top, with the same dashes.
-class CasedPen {
-public:
-    CasedPen(QPainter& painter, const MarksStyle& style, const QColor& ink, double width, LineForm form)
-        : painter_(painter)
-        , over_(pen(ink, width * style.weight, form, style.weight))
-        , under_(pen(style.casing, (width + 2.0) * style.weight, form, style.weight)) {}
-
-    void draw(const QPolygonF& line) {
-        if (line.size() > 1) {
-            painter_.setPen(under_);
-            painter_.drawPolyline(line);
-            painter_.setPen(over_);
-            painter_.drawPolyline(line);
-        }
-    }
-    void draw(const QLineF& line) { draw(QPolygonF{line.p1(), line.p2()}); }
-
-private:
-    static QPen pen(const QColor& ink, double width, LineForm form, double weight) {
-        QPen made(ink, width);
-        made.setCapStyle(Qt::FlatCap);
-        made.setJoinStyle(Qt::RoundJoin);
-        const auto dashes = [&](double on, double off) {
-            made.setDashPattern({on * weight / width, off * weight / width}); // a pattern counts in pen widths
-        };
-        if (form == LineForm::Dashed) {
-            dashes(9.0, 4.0);
-        } else if (form == LineForm::Sparse) {
-            dashes(4.0, 6.0);
-        }
-        return made;
-    }
-
-    QPainter& painter_;
-    QPen over_;
-    QPen under_;
-};
-
-double width_of(const BoundaryMark& mark) {
-    if (mark.confirmed) {
-        return 2.6;
-    }
-    return mark.form == LineForm::Sparse ? 1.3 : 1.7;
-}
-
-void paint_boundaries(QPainter& painter, const MarkSet& marks, const MarksStyle& style) {
-    for (const BoundaryMark& mark : marks.boundaries) {
-        CasedPen pen(painter, style, style.line, width_of(mark), mark.form);
-        pen.draw(mark.upper);
-        pen.draw(mark.lower);
-    }
-    for (const BoundaryMark& mark : marks.boundaries) {
-        if (mark.lettering) {
-            CasedPen(painter, style, style.lettering, 1.0, LineForm::Whole).draw(mark.lettering->leader);
-            paint_word(painter, mark.lettering->at, mark.lettering->away, mark.lettering->text, style.lettering, style,
-                       mark.lettering->decade);
-        }
-    }
-}
 
 void paint_turned_down(QPainter& painter, const MarkSet& marks, const MarksStyle& style) {
     CasedPen pen(painter, style, style.quiet, 1.0, LineForm::Whole);
@@ -131,6 +72,15 @@ void paint_breaks(QPainter& painter, const MarkSet& marks, const MarksStyle& sty
     }
 }
 
+void paint_absent(QPainter& painter, const MarkSet& marks, const MarksStyle& style) {
+    CasedPen pen(painter, style, style.line, 1.8, LineForm::Whole);
+    for (const AbsentMark& mark : marks.absent) {
+        pen.draw(mark.bars[0]);
+        pen.draw(mark.bars[1]);
+        paint_word(painter, mark.text_at, mark.away, mark.text, style.lettering, style);
+    }
+}
+
 void paint_pith(QPainter& painter, const PithMark& pith, const MarksStyle& style) {
     const double r = 7.0 * style.weight;
     CasedPen pen(painter, style, style.line, 1.6, pith.inside ? LineForm::Whole : LineForm::Dashed);
@@ -156,6 +106,7 @@ void paint_marks(QPainter& painter, const MarkSet& marks, const MarksStyle& styl
         paint_breaks(painter, marks, style);
         paint_turned_down(painter, marks, style);
         paint_boundaries(painter, marks, style);
+        paint_absent(painter, marks, style);
         paint_findings(painter, marks, style);
         if (marks.pith) {
             paint_pith(painter, *marks.pith, style);
@@ -182,7 +133,7 @@ void paint_finding(QPainter& painter, const FindingMark& finding, const MarksSty
     paint_word(painter, finding.number_at, finding.away, QString::number(finding.number), style.notice, style, true);
 }
 
-void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, bool from_bark,
+void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, const QString& first_word,
                       const ViewTransform& view, const MarksStyle& style) {
     if (points.empty()) {
         return;
@@ -198,8 +149,7 @@ void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, 
         const QPointF across = length > 0.0 ? QPointF(-next.y(), next.x()) / length : QPointF(0, 1);
         tick.draw(QLineF(line[i] - across * 6.0, line[i] + across * 6.0));
     }
-    paint_word(painter, line.front() - QPointF(0, 18), QPointF(0, -1),
-               from_bark ? mark_words().bark : mark_words().inner, style.line, style, true);
+    paint_word(painter, line.front() - QPointF(0, 18), QPointF(0, -1), first_word, style.line, style, true);
 }
 
 void paint_word(QPainter& painter, QPointF at, QPointF away, const QString& word, const QColor& ink,

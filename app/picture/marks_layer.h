@@ -35,11 +35,15 @@ void paint_marks(QPainter& painter, const MarkSet& marks, const MarksStyle& styl
 /// Paints a ring picked out, with a word beside it.
 void paint_ring(QPainter& painter, const RingMark& ring, const QString& word, const MarksStyle& style);
 
+/// Paints the boundary that is in hand: its line stouter, and brackets that hold it where it crosses the path, off the
+/// wood that people look at.
+void paint_boundary_in_hand(QPainter& painter, const BoundaryMark& mark, QPointF at, const MarksStyle& style);
+
 /// Paints a finding picked out.
 void paint_finding(QPainter& painter, const FindingMark& finding, const MarksStyle& style);
 
 /// Paints a path that is being drawn, in the order of the clicks, with the word for its first end.
-void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, bool from_bark,
+void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, const QString& first_word,
                       const ViewTransform& view, const MarksStyle& style);
 
 /// Letters with a pale rim, readable on any ground. `at` is their middle; where `away` lies level they begin there and

@@ -53,8 +53,12 @@ std::optional<int> ring_at(const MeasuredCore& core, const std::string& scan, Im
     if (!place) {
         return std::nullopt;
     }
+    return ring_at_place(core, *place);
+}
+
+std::optional<int> ring_at_place(const MeasuredCore& core, Millimetres place) {
     const auto& placed = core.series.boundaries;
-    const auto inner = std::ranges::upper_bound(placed, *place, {}, &PlacedBoundary::s);
+    const auto inner = std::ranges::upper_bound(placed, place, {}, &PlacedBoundary::s);
     if (inner == placed.begin()) {
         return std::nullopt;
     }

@@ -13,6 +13,9 @@ namespace pithward::picture {
 [[nodiscard]] std::optional<int> ring_at(const MeasuredCore& core, const std::string& scan, ImagePoint at,
                                          double reach_px);
 
+/// The ring at a distance along the path from its first point.
+[[nodiscard]] std::optional<int> ring_at_place(const MeasuredCore& core, Millimetres place);
+
 /// The middle of a ring on the path; of an absent ring, the boundary where it lies. Nothing on another scan.
 [[nodiscard]] std::optional<ImagePoint> place_of_ring(const MeasuredCore& core, const std::string& scan, int number);
 

@@ -73,6 +73,28 @@ OpenedScan fake_scan(const std::string& path) {
         const ReadingRequest request = fake_request(name);
         return std::vector{FoundCore{request.path, request.bark_end, 2.6, std::nullopt, std::nullopt}};
     };
+    scan.near = [](const NearRequest& request) -> Outcome<std::optional<Candidate>> {
+        // The fake wood shows a boundary at every `fake_step` from the first point, and nothing beside the core.
+        const double steps = (request.at.x - request.path.front().x) / fake_step;
+        if (std::abs(steps - std::round(steps)) > 0.2) {
+            return std::nullopt;
+        }
+        Candidate candidate;
+        candidate.at = {request.path.front().x + std::round(steps) * fake_step, request.path.front().y};
+        candidate.tangent = std::numbers::pi / 2.0;
+        candidate.sd = Millimetres(0.004);
+        candidate.confidence = 0.9;
+        candidate.curve = {candidate.at + ImagePoint{0, -60}, candidate.at, candidate.at + ImagePoint{0, 60}};
+        return candidate;
+    };
+    scan.strip = [](const StripRequest& request, const Work&) -> Outcome<StripImage> {
+        const double length = request.path.back().x - request.path.front().x;
+        StripImage strip{QImage(static_cast<int>(length), 60, QImage::Format_RGB32), {}, 0.0};
+        strip.picture.fill(QColor(200, 150, 90));
+        strip.light.assign(static_cast<std::size_t>(length), 0.5F);
+        strip.length_mm = length / request.calibration.px_per_mm();
+        return strip;
+    };
     scan.is_damaged = [] { return false; };
     scan.propose = [](const ReadingRequest& request, const Work&) -> Outcome<Reading> { return fake_reading(request); };
     return scan;

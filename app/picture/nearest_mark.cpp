@@ -1,0 +1,107 @@
+#include "app/picture/nearest_mark.h"
+
+#include "app/picture/polyline.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace pithward::picture {
+
+namespace {
+
+QPolygonF polygon_of(const std::vector<ImagePoint>& points) {
+    QPolygonF line;
+    line.reserve(static_cast<qsizetype>(points.size()));
+    for (const ImagePoint& point : points) {
+        line << QPointF(point.x, point.y);
+    }
+    return line;
+}
+
+/// The traced curve, else a straight line across the wood.
+QPolygonF line_across(const std::vector<ImagePoint>& curve, ImagePoint at, double tangent, double half) {
+    if (curve.size() > 1) {
+        return polygon_of(curve);
+    }
+    const ImagePoint reach{half * std::cos(tangent), half * std::sin(tangent)};
+    return polygon_of({at - reach, at + reach});
+}
+
+bool lies_on(const Reading& reading, std::size_t leg, const std::string& scan) {
+    return leg < reading.path.legs.size() && reading.path.legs[leg].scan == scan;
+}
+
+double apart(ImagePoint a, ImagePoint b) {
+    return std::hypot(a.x - b.x, a.y - b.y);
+}
+
+} // namespace
+
+std::optional<NearBoundary> nearest_boundary(const MeasuredCore& core, const std::string& scan, ImagePoint at,
+                                             double reach_px) {
+    constexpr double end_share = 0.6; // of the way from the path to the end of the line
+    std::optional<NearBoundary> nearest;
+    for (const Boundary& boundary : core.reading.boundaries) {
+        // A line is no longer than the core is broad, so what is far off can't be near.
+        if (!lies_on(core.reading, boundary.leg, scan) ||
+            apart(boundary.at, at) > 2.5 * core.half_breadth_px + reach_px) {
+            continue;
+        }
+        const QPolygonF line = line_across(boundary.curve, boundary.at, boundary.tangent, core.half_breadth_px);
+        const double distance = foot_of(line, {at.x, at.y}).distance;
+        if (distance <= reach_px) {
+            reach_px = distance;
+            nearest = NearBoundary{boundary.id, apart(boundary.at, at) > end_share * core.half_breadth_px};
+        }
+    }
+    return nearest;
+}
+
+std::optional<CandidateId> nearest_candidate(const MeasuredCore& core, const std::string& scan, ImagePoint at,
+                                             double reach_px) {
+    std::optional<CandidateId> nearest;
+    for (const Candidate& candidate : core.reading.not_annual) {
+        if (!lies_on(core.reading, candidate.leg, scan) ||
+            apart(candidate.at, at) > 2.5 * core.half_breadth_px + reach_px) {
+            continue;
+        }
+        const QPolygonF line = line_across(candidate.curve, candidate.at, candidate.tangent, core.half_breadth_px);
+        const double distance = foot_of(line, {at.x, at.y}).distance;
+        if (distance <= reach_px) {
+            reach_px = distance;
+            nearest = candidate.id;
+        }
+    }
+    return nearest;
+}
+
+std::optional<PathFoot> foot_on_path(const Reading& reading, const std::string& scan, ImagePoint at, double reach_px) {
+    std::optional<PathFoot> nearest;
+    for (std::size_t i = 0; i < reading.path.legs.size(); ++i) {
+        const Leg& leg = reading.path.legs[i];
+        if (leg.scan != scan || leg.points.size() < 2) {
+            continue;
+        }
+        const Foot foot = foot_of(polygon_of(leg.points), {at.x, at.y});
+        if (foot.distance <= reach_px) {
+            reach_px = foot.distance;
+            const QPointF square = upward_normal(foot.direction);
+            nearest = PathFoot{i, {foot.at.x(), foot.at.y()}, line_direction({0, 0}, {square.x(), square.y()})};
+        }
+    }
+    return nearest;
+}
+
+double line_direction(ImagePoint from, ImagePoint to) {
+    const double angle = std::atan2(to.y - from.y, to.x - from.x);
+    const double turned = angle < 0.0 ? angle + std::numbers::pi : angle;
+    return turned >= std::numbers::pi ? 0.0 : turned;
+}
+
+const Boundary* boundary_of(const Reading& reading, BoundaryId id) {
+    const auto found = std::ranges::find(reading.boundaries, id, &Boundary::id);
+    return found == reading.boundaries.end() ? nullptr : &*found;
+}
+
+} // namespace pithward::picture
