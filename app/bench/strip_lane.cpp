@@ -67,8 +67,9 @@ void StripLane::fetch() {
     });
 }
 
-void StripLane::show_stretch(const picture::Stretch& stretch) {
+void StripLane::show_stretch(const picture::Stretch& stretch, int breadth) {
     stretch_ = stretch;
+    breadth_ = std::max(1, breadth);
     update();
 }
 
@@ -89,7 +90,7 @@ QRectF StripLane::profile_box() const {
 }
 
 double StripLane::x_of(double s_mm) const {
-    return stretch_.x_of(s_mm / std::max(1e-9, length_mm_)) * width();
+    return stretch_.x_of(s_mm / std::max(1e-9, length_mm_)) * breadth_;
 }
 
 int StripLane::ring_at(double x) const {
@@ -97,7 +98,7 @@ int StripLane::ring_at(double x) const {
     if (core == nullptr || picture_.isNull()) {
         return 0;
     }
-    const Millimetres s(stretch_.share_at(x / width()) * length_mm_);
+    const Millimetres s(stretch_.share_at(x / breadth_) * length_mm_);
     return picture::ring_at_place(*core, s).value_or(0);
 }
 
@@ -145,8 +146,8 @@ void StripLane::paintEvent(QPaintEvent*) {
     painter.setTransform(place, true);
     painter.drawImage(0, 0, picture_);
     painter.restore();
-    paint_profile(painter);
     paint_marks(painter);
+    paint_profile(painter);
 }
 
 void StripLane::paint_profile(QPainter& painter) const {
@@ -156,8 +157,8 @@ void StripLane::paint_profile(QPainter& painter) const {
     QPolygonF line;
     const auto count = static_cast<double>(light_.size());
     for (int x = 0; x < width(); ++x) { // the darkest in each column of the lane: thin latewood stays in sight
-        const double a = stretch_.share_at(x / double(width())) * count;
-        const double b = stretch_.share_at((x + 1) / double(width())) * count;
+        const double a = stretch_.share_at(x / double(breadth_)) * count;
+        const double b = stretch_.share_at((x + 1) / double(breadth_)) * count;
         const auto first = static_cast<std::ptrdiff_t>(std::floor(std::min(a, b)));
         const auto last = std::max(first + 1, static_cast<std::ptrdiff_t>(std::floor(std::max(a, b))));
         if (first < 0 || last > std::ssize(light_)) {
@@ -169,8 +170,11 @@ void StripLane::paint_profile(QPainter& painter) const {
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(palette().color(QPalette::WindowText), 1.0));
     painter.drawPolyline(line);
+    const QString name = tr("light");
+    const QRectF label(box.left(), box.top(), painter.fontMetrics().horizontalAdvance(name) + 12.0, 16.0);
+    painter.fillRect(label, palette().color(QPalette::Base));
     painter.setPen(palette().color(QPalette::PlaceholderText));
-    painter.drawText(box.adjusted(8, 0, -8, 0), Qt::AlignLeft | Qt::AlignTop, tr("light"));
+    painter.drawText(label, Qt::AlignCenter, name);
 }
 
 void StripLane::paint_marks(QPainter& painter) const {

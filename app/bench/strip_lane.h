@@ -20,8 +20,8 @@ public:
     explicit StripLane(const BenchModel& model, QWidget* parent = nullptr);
     ~StripLane() override;
 
-    /// Shows this part of the path.
-    void show_stretch(const picture::Stretch& stretch);
+    /// Shows this part of the path over `breadth` pixels from the left, so that it lies under the scan.
+    void show_stretch(const picture::Stretch& stretch, int breadth);
     void pick_ring(int number);
     [[nodiscard]] int picked_ring() const { return picked_; }
     [[nodiscard]] bool complete() const { return !picture_.isNull(); }
@@ -51,6 +51,7 @@ private:
 
     const BenchModel& model_;
     picture::Stretch stretch_;
+    int breadth_ = 1;
     QImage picture_;
     std::vector<float> light_;
     double length_mm_ = 0.0;
