@@ -1,8 +1,11 @@
 #include "app/batch/chronology.h"
 #include "app/batch/command.h"
 #include "app/batch/convert.h"
+#include "app/batch/create.h"
 #include "app/batch/crossdate.h"
+#include "app/batch/history.h"
 #include "app/batch/measure.h"
+#include "app/batch/show.h"
 
 #include <array>
 #include <cstdio>
@@ -12,6 +15,9 @@ namespace pithward::batch {
 std::span<const Command> commands() {
     static const std::array all{
         Command{"measure", "Find ring boundaries on scans and measure them", attach_measure},
+        Command{"create", "Make a project from a field sheet and a folder of scans", attach_create},
+        Command{"show", "List a project's cores and their readings", attach_show},
+        Command{"history", "Tell who did what in a project, and when", attach_history},
         Command{"crossdate", "Hold series against each other and find rings missing or too many", attach_crossdate},
         Command{"chronology", "Detrend series and average them", attach_chronology},
         Command{"convert", "Convert between series formats", attach_convert},
@@ -20,7 +26,7 @@ std::span<const Command> commands() {
 }
 
 std::span<const char* const> verbs_to_come() {
-    static constexpr std::array verbs{"create", "show", "history", "export", "report"};
+    static constexpr std::array verbs{"export", "report"};
     return verbs;
 }
 

@@ -3,12 +3,9 @@
 #include "app/batch/dropped_cores.h"
 #include "app/batch/measure_options.h"
 #include "app/batch/measure_outputs.h"
-#include "app/batch/scan_scale.h"
-#include "libcore/measure/measure.h"
-#include "libcore/pith/judge_pith.h"
+#include "app/batch/measure_project.h"
+#include "app/batch/read_core.h"
 #include "libcore/specimen/width_series.h"
-#include "libimaging/boundary/find_cores.h"
-#include "libimaging/boundary/propose_reading.h"
 #include "libimaging/scan/threads.h"
 
 #include <algorithm>
@@ -19,45 +16,6 @@
 namespace pithward::batch {
 
 namespace {
-
-/// The paths to read on a scan: the one given, or that of every core found.
-Outcome<std::vector<FoundCore>> paths_on(const ScanFile& scan, const Calibration& calibration,
-                                         const MeasureTask& task) {
-    if (!task.path.empty()) {
-        return std::vector<FoundCore>{FoundCore{task.path, BarkEnd{}, 0.0, std::nullopt, std::nullopt}};
-    }
-    auto cores = find_cores(scan, calibration);
-    if (cores && cores->empty()) {
-        return fail(scan.header().file, "no core was found on the scan", "draw its path with --path \"x,y x,y ...\"");
-    }
-    return cores;
-}
-
-Outcome<MeasuredReading> read_core(const ScanFile& scan, const ScanScale& scale, const MeasureTask& task,
-                                   const FoundCore& core) {
-    ReadingRequest request = request_for(core, scan.header().file, scale.for_path(core.path));
-    request.wood = task.wood;
-    request.outer = task.outer;
-    request.last_year = task.last_year;
-    auto reading = propose_reading(scan, request);
-    if (!reading) {
-        return tl::unexpected(reading.error());
-    }
-    scale.add_findings(*reading);
-    auto series = measure(*reading);
-    if (series) {
-        *reading = with_pith(std::move(*reading), *series);
-        series = measure(*reading); // with the pith on the core the innermost ring has a width
-    }
-    if (!series) {
-        return tl::unexpected(series.error());
-    }
-    if (!series->rings.empty() && series->rings.back().year && series->rings.back().year->value() < earliest_year) {
-        return fail("--last-year", "the oldest rings would lie before the year " + std::to_string(earliest_year),
-                    "give a later year");
-    }
-    return MeasuredReading{std::move(*reading), std::move(*series)};
-}
 
 Outcome<MeasuredScan> measure_scan(const std::string& file, const MeasureOptions& options, const MeasureTask& task) {
     const auto scan = ScanFile::open(file);
@@ -131,6 +89,9 @@ Outcome<void> check_scans(const MeasureOptions& options, const MeasureTask& task
 }
 
 Exit run(const MeasureOptions& options, const CommonOptions& common) {
+    if (names_project(options)) {
+        return measure_project(options, common);
+    }
     const auto task = task_of(options);
     if (!task) {
         return report(task.error());

@@ -51,7 +51,7 @@ std::optional<Fault> contradiction(const MeasureOptions& options) {
     const auto project =
         std::ranges::find_if(options.scans, [](const std::string& scan) { return scan.ends_with(".pithward"); });
     if (project != options.scans.end()) {
-        return Fault{*project, "projects are not in this version yet", "name scans: TIFF, PNG or JPEG files"};
+        return Fault{*project, "a project does not stand among scans", "name it first, then the cores to measure"};
     }
     return std::nullopt;
 }
@@ -103,7 +103,8 @@ Outcome<RulerTask> ruler_task(const MeasureOptions& options) {
 } // namespace
 
 void add_options(CLI::App& parser, MeasureOptions& options) {
-    parser.add_option("SCAN", options.scans, "Scans to measure: TIFF, PNG or JPEG")->required();
+    parser.add_option("SCAN", options.scans, "Scans to measure: TIFF, PNG or JPEG; or a project and some of its cores")
+        ->required();
     parser.add_option("--path", options.path, "Path in pixels, \"x,y x,y ...\"; default: every core found");
     parser.add_option("--from", options.from, "Where the path given begins: bark or pith")
         ->check(CLI::IsMember({"bark", "pith"}));

@@ -25,6 +25,11 @@ Outcome<void> statement(const Connection& connection, const char* text, const QV
     return connection.run(text, values).map([](const QSqlQuery&) {});
 }
 
+Outcome<void> insert_scan(const Connection& connection, const ScanEntry& scan) {
+    return statement(connection, "INSERT INTO scan (path, bytes, sha256) VALUES (?, ?, ?)",
+                     {to_sql(scan.path), to_sql(scan.bytes), to_sql(scan.sha256)});
+}
+
 ReadingEntry reading_entry(const QSqlQuery& row) {
     return {.id = ReadingId{row.value(0).toLongLong()},
             .core = CoreId{row.value(1).toLongLong()},
@@ -140,7 +145,7 @@ Project::Project(Project&&) noexcept = default;
 Project& Project::operator=(Project&&) noexcept = default;
 
 Outcome<Project> Project::create(const std::filesystem::path& file, std::span<const Site> sites,
-                                 const EditStamp& stamp) {
+                                 std::span<const ScanEntry> scans, const EditStamp& stamp) {
     std::error_code error;
     if (std::filesystem::exists(std::filesystem::symlink_status(file, error))) {
         return fail(file.string(), "the file is there already", "choose another name");
@@ -154,6 +159,9 @@ Outcome<Project> Project::create(const std::filesystem::path& file, std::span<co
         auto store = std::make_unique<Store>(std::move(*connection));
         ready = store->change([&] {
             auto written = write_sites(store->connection(), sites);
+            for (const ScanEntry& scan : scans) {
+                written = written ? insert_scan(store->connection(), scan) : written;
+            }
             return written ? write_deed(store->connection(), {.label = "Make the project"}, stamp) : written;
         });
         return ready ? Outcome<Project>(Project(std::move(store))) : tl::unexpected(std::move(ready.error()));
@@ -302,8 +310,7 @@ Outcome<void> Project::put_scan(const ScanEntry& scan, const EditStamp& stamp) {
     return store_->change([&] {
         auto done = statement(connection, "DELETE FROM scan WHERE path = ?", {to_sql(scan.path)});
         if (done) {
-            done = statement(connection, "INSERT INTO scan (path, bytes, sha256) VALUES (?, ?, ?)",
-                             {to_sql(scan.path), to_sql(scan.bytes), to_sql(scan.sha256)});
+            done = insert_scan(connection, scan);
         }
         return done ? write_deed(connection, {.label = "Note the scan " + scan.path}, stamp) : done;
     });

@@ -20,9 +20,9 @@ class Project {
 public:
     enum class Access { Read, Write };
 
-    /// Makes a new project from what a field sheet says. Fails on a file that is there.
+    /// Makes a new project from what a field sheet says and the scans that were found. Fails on a file that is there.
     [[nodiscard]] static Outcome<Project> create(const std::filesystem::path& file, std::span<const Site> sites,
-                                                 const EditStamp& stamp);
+                                                 std::span<const ScanEntry> scans, const EditStamp& stamp);
     /// Opens a project. Older tables are brought up to date first, after a copy was made; newer ones are refused, and
     /// so is what is no project. After an unclean end the whole file is looked at.
     [[nodiscard]] static Outcome<Project> open(const std::filesystem::path& file, Access access);
@@ -78,5 +78,11 @@ private:
 
 /// The time now, as an EditStamp and the history hold it: "2024-06-30T12:00:00.123Z".
 [[nodiscard]] std::string utc_now();
+
+/// The size and checksum of a scan, which is read from end to end. `path` is taken as it is.
+[[nodiscard]] Outcome<ScanEntry> scan_entry(const std::filesystem::path& file, std::string path);
+
+/// The cores of a project with their readings, as JSON (docs/record.md).
+[[nodiscard]] std::string project_json(std::span<const CoreEntry> cores, std::span<const ReadingEntry> readings);
 
 } // namespace pithward::record

@@ -29,7 +29,7 @@ TEST(MeasureOptions, WhatCantBeMeantIsRefusedByTheNameOfItsOption) {
         {{"--path", "1,2 3;4", "scan.png"}, "--path"},       {{"--path", "1,2 30,4", "a.png", "b.png"}, "--path"},
         {{"--overlay", "picture.jpg", "scan.png"}, ".png"},  {{"--overlay", "picture", "scan.png"}, ".png"},
         {{"--decadal", "a.rwl", "scan.png"}, "--last-year"}, {{"--last-year", "4000", "scan.png"}, "--last-year"},
-        {{"site.pithward"}, "not in this version yet"},
+        {{"scan.png", "site.pithward"}, "name it first"},
     };
     for (const auto& [words, named] : refused) {
         const auto task = task_from(words);

@@ -67,7 +67,7 @@ std::vector<Site> made_up_sites() {
 }
 
 record::Project made_up_project(const std::string& file, unsigned seed) {
-    record::Project project = required(record::Project::create(file, made_up_sites(), stamp_by("Ida")));
+    record::Project project = required(record::Project::create(file, made_up_sites(), {}, stamp_by("Ida")));
     std::mt19937 random(seed);
     for (int core = 1; core <= 3; ++core) {
         (void)required(project.add_reading(record::CoreId{core}, random_reading(random), "Propose a reading",

@@ -186,10 +186,10 @@ TEST(Project, ACopyIsAProjectWhileTheOtherIsOpen) {
 TEST(Project, CreatingWritesOverNothing) {
     const test::TemporaryFolder folder;
     const std::string file = folder.write("a.pithward", "mine");
-    const auto refused = Project::create(file, test::made_up_sites(), stamp_by("Ida"));
+    const auto refused = Project::create(file, test::made_up_sites(), {}, stamp_by("Ida"));
     ASSERT_FALSE(refused.has_value());
     EXPECT_EQ(test::bytes_of(file), "mine");
-    EXPECT_FALSE(Project::create(folder.file("no/such/folder.pithward"), {}, stamp_by("Ida")).has_value());
+    EXPECT_FALSE(Project::create(folder.file("no/such/folder.pithward"), {}, {}, stamp_by("Ida")).has_value());
 }
 
 } // namespace

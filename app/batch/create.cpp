@@ -1,0 +1,115 @@
+#include "app/batch/create.h"
+
+#include "app/batch/project_scans.h"
+#include "libcore/formats/field_sheet.h"
+#include "libcore/formats/text_input.h"
+#include "libcore/record/project.h"
+
+#include <cstdio>
+#include <fstream>
+#include <memory>
+
+namespace pithward::batch {
+
+namespace {
+
+struct CreateOptions {
+    std::string project;
+    std::string sheet;
+    std::string scans;
+    std::string by;
+};
+
+Outcome<std::vector<Site>> sheet_of(const std::string& file) {
+    std::ifstream in(file, std::ios::binary);
+    if (!in) {
+        return fail(file, "the field sheet can't be read", "check its name");
+    }
+    auto sites = read_field_sheet(in);
+    return sites ? std::move(sites) : tl::unexpected(formats::in_file(file, sites.error()));
+}
+
+/// Gives each core the path of its scan, and tells of the cores that have none.
+Outcome<std::vector<record::ScanEntry>> match_scans(std::vector<Site>& sites, const ScanFolder& folder,
+                                                    const std::filesystem::path& home, int& without) {
+    std::map<std::string, record::ScanEntry> entries;
+    for (Site& site : sites) {
+        for (Tree& tree : site.trees) {
+            for (Core& core : tree.cores) {
+                const auto scan = folder.scan_of(core);
+                if (!scan) {
+                    warn({core.id,
+                          core.scan.empty() ? "no scan is called after this core"
+                                            : "its scan " + core.scan + " is not in the folder of the scans",
+                          "name it in the column scan, or add it later"});
+                    ++without;
+                    continue;
+                }
+                core.scan = std::filesystem::relative(*scan, home).generic_string();
+                if (!entries.contains(core.scan)) {
+                    auto entry = record::scan_entry(*scan, core.scan);
+                    if (!entry) {
+                        return tl::unexpected(std::move(entry.error()));
+                    }
+                    entries.emplace(core.scan, std::move(*entry));
+                }
+            }
+        }
+    }
+    std::vector<record::ScanEntry> all;
+    for (auto& [path, entry] : entries) {
+        all.push_back(std::move(entry));
+    }
+    return all;
+}
+
+Exit create(const CreateOptions& options, const CommonOptions& common) {
+    std::error_code error;
+    if (!options.project.ends_with(".pithward")) {
+        return report({options.project, "a project's name ends in .pithward", "give it that ending"});
+    }
+    if (std::filesystem::exists(options.project, error)) {
+        return report({options.project, "the file is there already", "choose another name"});
+    }
+    auto sites = sheet_of(options.sheet);
+    if (!sites) {
+        return report(sites.error());
+    }
+    const auto home =
+        std::filesystem::weakly_canonical(std::filesystem::absolute(options.project), error).parent_path();
+    const auto scans = options.scans.empty() ? home : std::filesystem::weakly_canonical(options.scans, error);
+    if (scans != home && !stays_inside(scans.lexically_relative(home))) {
+        return report({options.scans, "the scans are outside of the project's folder, so they would part company",
+                       "put the project into a folder that holds them"});
+    }
+    const auto folder = ScanFolder::of(scans);
+    if (!folder) {
+        return report(folder.error());
+    }
+    int without = 0;
+    const auto entries = match_scans(*sites, *folder, home, without);
+    if (!entries) {
+        return report(entries.error());
+    }
+    const auto project = record::Project::create(options.project, *sites, *entries, stamp_now(options.by));
+    if (!project) {
+        return report(project.error());
+    }
+    if (!common.quiet) {
+        std::fprintf(stderr, "%s: %zu scans\n", options.project.c_str(), entries->size());
+    }
+    return common.strict && without > 0 ? Exit::NeedsPerson : Exit::Done;
+}
+
+} // namespace
+
+std::function<Exit()> attach_create(CLI::App& parser, const CommonOptions& common) {
+    const auto options = std::make_shared<CreateOptions>();
+    parser.add_option("PROJECT", options->project, "Project to make: NAME.pithward")->required();
+    parser.add_option("--sheet", options->sheet, "Field sheet, a CSV with one core a row")->required();
+    parser.add_option("--scans", options->scans, "Folder of the scans, in the project's folder; default: that one");
+    parser.add_option("--by", options->by, "Who does it; default: the user's name");
+    return [options, &common] { return create(*options, common); };
+}
+
+} // namespace pithward::batch

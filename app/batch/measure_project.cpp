@@ -1,0 +1,195 @@
+#include "app/batch/measure_project.h"
+
+#include "app/batch/project_scans.h"
+#include "app/batch/read_core.h"
+#include "libcore/record/project.h"
+#include "libimaging/scan/threads.h"
+
+#include <algorithm>
+#include <cstdio>
+#include <filesystem>
+#include <map>
+#include <set>
+
+namespace pithward::batch {
+
+namespace {
+
+using record::CoreEntry;
+using record::Project;
+
+constexpr std::size_t most_paths_of_a_core = 2; ///< One that goes past the pith has two.
+
+struct Counts {
+    int read = 0;
+    int refused = 0;
+    int findings = 0;
+};
+
+std::optional<Fault> unusable_with_project(const MeasureOptions& options) {
+    if (!options.path.empty() || options.last_year) {
+        return Fault{options.path.empty() ? "--last-year" : "--path", "this can't hold for all cores of a project",
+                     "leave it out, and set it in the window"};
+    }
+    for (const std::string* output : {&options.csv, &options.json, &options.decadal, &options.overlay}) {
+        if (!output->empty()) {
+            return Fault{*output, "what is read of a project is kept in it", "leave out the file"};
+        }
+    }
+    return std::nullopt;
+}
+
+/// A reading whose scan goes by the name that the project has for it.
+Reading renamed(Reading reading, const std::string& scan) {
+    std::map<std::string, Calibration> scales;
+    for (const auto& [name, scale] : reading.calibrations) {
+        scales[scan] = scale;
+    }
+    reading.calibrations = std::move(scales);
+    for (Leg& leg : reading.path.legs) {
+        leg.scan = scan;
+    }
+    return reading;
+}
+
+class ProjectReader {
+public:
+    ProjectReader(Project& project, const MeasureOptions& options, MeasureTask task, bool quiet)
+        : project_(project)
+        , options_(options)
+        , task_(std::move(task))
+        , quiet_(quiet) {}
+
+    /// Keeps the readings of one core; answers with how many open findings they have.
+    Outcome<int> read(const CoreEntry& core) {
+        const auto scan = scan_of(core);
+        if (!scan) {
+            return tl::unexpected(scan.error());
+        }
+        MeasureTask task = task_;
+        task.wood = task.wood ? task.wood : core.tree.wood;
+        task.outer = task.outer == OuterWood::Unknown ? core.core.outer : task.outer;
+        const auto scale = scale_of(*scan, options_.dpi, task.ruler);
+        const auto paths = scale ? paths_on(*scan, scale->for_path(task.path), task) : tl::unexpected(scale.error());
+        if (!paths) {
+            return tl::unexpected(paths.error());
+        }
+        if (paths->size() > most_paths_of_a_core) {
+            return fail(core.core.scan,
+                        std::to_string(paths->size()) + " cores are on the scan of core " + core.core.id,
+                        "choose its path in the window");
+        }
+        int findings = 0;
+        for (const FoundCore& path : *paths) {
+            const auto kept = keep(core, read_core(*scan, *scale, task, path));
+            if (!kept) {
+                return tl::unexpected(kept.error());
+            }
+            findings += *kept;
+        }
+        return findings;
+    }
+
+private:
+    [[nodiscard]] Outcome<ScanFile> scan_of(const CoreEntry& core) const {
+        if (core.core.scan.empty()) {
+            return fail(core.core.id, "this core has no scan", "name it in the field sheet");
+        }
+        if (!stays_inside(core.core.scan)) {
+            return fail(core.core.scan, "the scan of core " + core.core.id + " is outside of the project's folder",
+                        "put it into that folder; what is outside is not opened");
+        }
+        return ScanFile::open((project_.folder() / core.core.scan).string());
+    }
+
+    Outcome<int> keep(const CoreEntry& core, Outcome<MeasuredReading> measured) {
+        if (!measured) {
+            return tl::unexpected(std::move(measured.error()));
+        }
+        Reading reading = renamed(std::move(measured->reading), core.core.scan);
+        const int findings = static_cast<int>(reading.findings.size());
+        auto kept = project_.add_reading(core.id, std::move(reading), "Propose a reading", stamp_now(""));
+        if (!kept) {
+            return tl::unexpected(std::move(kept.error()));
+        }
+        if (!quiet_) {
+            std::fprintf(stderr, "%s: %zu rings, %d findings\n", core.core.id.c_str(), measured->series.rings.size(),
+                         findings);
+        }
+        return findings;
+    }
+
+    Project& project_;
+    const MeasureOptions& options_;
+    MeasureTask task_;
+    bool quiet_;
+};
+
+/// The cores to read: those named, or those without a reading.
+Outcome<std::vector<CoreEntry>> wanted_cores(const Project& project, std::set<std::string> named) {
+    const auto cores = project.cores();
+    const auto readings = project.readings();
+    if (!cores || !readings) {
+        return tl::unexpected(cores ? readings.error() : cores.error());
+    }
+    const bool all = named.empty();
+    std::vector<CoreEntry> wanted;
+    for (const CoreEntry& core : *cores) {
+        const bool is_read = std::ranges::any_of(*readings, [&](const auto& one) { return one.core == core.id; });
+        if (all ? !is_read : named.contains(core.core.id)) {
+            wanted.push_back(core);
+        }
+    }
+    for (const CoreEntry& core : wanted) {
+        named.erase(core.core.id);
+    }
+    if (!named.empty()) {
+        return fail(project.file().string(), "there is no core " + *named.begin(), "see pithward show");
+    }
+    return wanted;
+}
+
+} // namespace
+
+bool names_project(const MeasureOptions& options) {
+    return !options.scans.empty() && options.scans.front().ends_with(".pithward");
+}
+
+Exit measure_project(const MeasureOptions& options, const CommonOptions& common) {
+    if (const auto unusable = unusable_with_project(options)) {
+        return report(*unusable);
+    }
+    MeasureOptions without_scans = options;
+    without_scans.scans.clear();
+    const auto task = task_of(without_scans);
+    if (!task) {
+        return report(task.error());
+    }
+    auto project = Project::open(options.scans.front(), Project::Access::Write);
+    if (!project) {
+        return report(project.error());
+    }
+    const auto cores = wanted_cores(*project, {options.scans.begin() + 1, options.scans.end()});
+    if (!cores) {
+        return report(cores.error());
+    }
+    use_threads(common.threads);
+    ProjectReader reader(*project, options, *task, common.quiet);
+    Counts counts;
+    for (const CoreEntry& core : *cores) {
+        const auto findings = reader.read(core);
+        if (!findings) {
+            warn(findings.error());
+            ++counts.refused;
+            continue;
+        }
+        ++counts.read;
+        counts.findings += *findings;
+    }
+    if (counts.read == 0 && counts.refused > 0) {
+        return report({options.scans.front(), "no core could be read", "see the lines above"});
+    }
+    return common.strict && counts.findings + counts.refused > 0 ? Exit::NeedsPerson : Exit::Done;
+}
+
+} // namespace pithward::batch

@@ -1,0 +1,52 @@
+#include "app/batch/project_scans.h"
+
+#include "libcore/formats/text_input.h"
+#include "libcore/record/project.h"
+
+#include <algorithm>
+#include <array>
+#include <cstdlib>
+
+namespace pithward::batch {
+
+Outcome<ScanFolder> ScanFolder::of(const std::filesystem::path& folder) {
+    static constexpr std::array<std::string_view, 5> endings{".tif", ".tiff", ".png", ".jpg", ".jpeg"};
+    std::error_code error;
+    ScanFolder scans;
+    scans.folder_ = folder;
+    for (const auto& entry : std::filesystem::directory_iterator(folder, error)) {
+        const std::string ending = formats::lower_case(entry.path().extension().string());
+        if (std::ranges::find(endings, ending) != endings.end()) {
+            scans.scans_.push_back(entry.path());
+        }
+    }
+    if (error) {
+        return fail(folder.string(), "there is no such folder, or it can't be read", "name the folder of the scans");
+    }
+    std::ranges::sort(scans.scans_);
+    return scans;
+}
+
+std::optional<std::filesystem::path> ScanFolder::scan_of(const Core& core) const {
+    std::error_code error;
+    if (!core.scan.empty()) {
+        const auto named = folder_ / core.scan;
+        const bool there = stays_inside(core.scan) && std::filesystem::is_regular_file(named, error);
+        return there ? std::optional(named) : std::nullopt;
+    }
+    const auto found = std::ranges::find_if(scans_, [&](const auto& scan) { return scan.stem().string() == core.id; });
+    return found == scans_.end() ? std::nullopt : std::optional(*found);
+}
+
+bool stays_inside(const std::filesystem::path& relative) {
+    const auto plain = relative.lexically_normal();
+    return !plain.empty() && plain.is_relative() && *plain.begin() != "..";
+}
+
+EditStamp stamp_now(const std::string& by) {
+    const char* user = std::getenv("USER");
+    const std::string who = !by.empty() ? by : (user != nullptr && *user != '\0' ? user : "unnamed");
+    return {who, record::utc_now(), PITHWARD_VERSION};
+}
+
+} // namespace pithward::batch

@@ -1,0 +1,79 @@
+#include "app/batch/show.h"
+
+#include "app/batch/output_files.h"
+#include "libcore/record/project.h"
+
+#include <array>
+#include <cstdio>
+#include <memory>
+
+namespace pithward::batch {
+
+namespace {
+
+struct ShowOptions {
+    std::string project;
+    std::string json;
+};
+
+using record::CoreEntry;
+using record::ReadingEntry;
+
+void print_cores(const std::vector<CoreEntry>& cores, const std::vector<ReadingEntry>& readings) {
+    std::printf("%-12s %-12s %-16s %8s %-10s %10s %10s %8s %9s\n", "site", "tree", "core", "reading", "state",
+                "boundaries", "looked at", "in bulk", "findings");
+    for (const CoreEntry& core : cores) {
+        int of_core = 0;
+        for (const ReadingEntry& reading : readings) {
+            if (reading.core == core.id) {
+                ++of_core;
+                std::printf("%-12s %-12s %-16s %7lld%s %-10s %10d %10d %8d %4d open\n", core.site.id.c_str(),
+                            core.tree.id.c_str(), core.core.id.c_str(), static_cast<long long>(reading.id.value),
+                            core.accepted == reading.id ? "*" : " ", reading.state.c_str(), reading.boundaries,
+                            reading.looked_at, reading.in_bulk, reading.open_findings);
+            }
+        }
+        if (of_core == 0) {
+            std::printf("%-12s %-12s %-16s %8s %-10s\n", core.site.id.c_str(), core.tree.id.c_str(),
+                        core.core.id.c_str(), "-", core.core.scan.empty() ? "no scan" : "not read");
+        }
+    }
+}
+
+Exit show(const ShowOptions& options, const CommonOptions& common) {
+    const std::array outputs{OutputFile{"--json", options.json}};
+    const std::array inputs{options.project};
+    if (const auto free = check_outputs(outputs, inputs, common.force); !free) {
+        return report(free.error());
+    }
+    const auto project = record::Project::open(options.project, record::Project::Access::Read);
+    if (!project) {
+        return report(project.error());
+    }
+    const auto cores = project->cores();
+    const auto readings = project->readings();
+    if (!cores || !readings) {
+        return report(cores ? readings.error() : cores.error());
+    }
+    if (options.json.empty()) {
+        print_cores(*cores, *readings);
+    } else {
+        const std::array bytes{OutputBytes{options.json, record::project_json(*cores, *readings)}};
+        if (const auto written = write_outputs(bytes, common.force); !written) {
+            return report(written.error());
+        }
+    }
+    const bool open = std::ranges::any_of(*readings, [](const ReadingEntry& one) { return one.open_findings > 0; });
+    return common.strict && open ? Exit::NeedsPerson : Exit::Done;
+}
+
+} // namespace
+
+std::function<Exit()> attach_show(CLI::App& parser, const CommonOptions& common) {
+    const auto options = std::make_shared<ShowOptions>();
+    parser.add_option("PROJECT", options->project, "Project to look at")->required();
+    parser.add_option("--json", options->json, "Write JSON to this file; - is standard output");
+    return [options, &common] { return show(*options, common); };
+}
+
+} // namespace pithward::batch

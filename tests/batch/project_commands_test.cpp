@@ -1,0 +1,92 @@
+// The commands on projects, as processes.
+#include "libcore/record/project.h"
+#include "tests/support/rendered_scan.h"
+#include "tests/support/temporary_folder.h"
+
+#include <gtest/gtest.h>
+#include <sys/wait.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <string>
+
+namespace pithward::test {
+namespace {
+
+namespace fs = std::filesystem;
+
+struct ProjectCommands : testing::Test {
+    TemporaryFolder folder;
+
+    int run(const std::string& arguments) {
+        const std::string command =
+            "cd '" + folder.file("") + "' && USER=Ida '" PITHWARD_PROGRAM "' " + arguments + " > out.log 2> said.log";
+        const int status = std::system(command.c_str());
+        return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+    }
+    std::string out() { return bytes_of(folder.file("out.log")); }
+    std::string said() { return bytes_of(folder.file("said.log")); }
+};
+
+TEST_F(ProjectCommands, FromTheSheetToReadingsAndTheirHistory) {
+    const std::string scan = rendered_scan(folder, clear_scene(7, 1, 25)).scan.header().file;
+    fs::create_directory(folder.file("trays"));
+    fs::rename(scan, folder.file("trays/H01A" + fs::path(scan).extension().string()));
+    (void)folder.write("sheet.csv",
+                       "site,tree,core,wood,outer,notes\nHill,H01,H01A,conifer,complete,\nHill,H01,H01B,,,lost\n");
+    ASSERT_EQ(run("create hill.pithward --sheet sheet.csv --scans trays"), 0) << said();
+    EXPECT_NE(said().find("H01B: no scan is called after this core"), std::string::npos) << said();
+    EXPECT_EQ(run("create hill.pithward --sheet sheet.csv --scans trays"), 2);
+    EXPECT_NE(said().find("the file is there already"), std::string::npos);
+
+    ASSERT_EQ(run("measure hill.pithward"), 0) << said();
+    ASSERT_EQ(run("show hill.pithward"), 0) << said();
+    EXPECT_NE(out().find("proposed"), std::string::npos) << out();
+    EXPECT_NE(out().find("no scan"), std::string::npos) << out();
+    {
+        const auto project = record::Project::open(folder.file("hill.pithward"), record::Project::Access::Read);
+        ASSERT_TRUE(project.has_value()) << project.error().line();
+        ASSERT_EQ(project->readings()->size(), 1U);
+        const Reading reading = project->reading(ReadingId{1}).value();
+        EXPECT_GT(reading.boundaries.size(), 15U);
+        EXPECT_TRUE(reading.path.legs.at(0).scan.starts_with("trays/H01A")) << reading.path.legs[0].scan;
+        EXPECT_TRUE(reading.calibrations.contains(reading.path.legs[0].scan));
+        EXPECT_EQ(project->scans()->at(0).sha256.size(), 64U);
+    }
+    ASSERT_EQ(run("show hill.pithward --json -"), 0);
+    EXPECT_NE(out().find("\"core\": \"H01A\""), std::string::npos) << out();
+    ASSERT_EQ(run("history hill.pithward H01A"), 0);
+    EXPECT_NE(out().find("Propose a reading"), std::string::npos) << out();
+    EXPECT_NE(out().find("Ida"), std::string::npos);
+    EXPECT_EQ(run("history hill.pithward H99"), 2);
+    // What has a reading is not read again unless it is named.
+    EXPECT_EQ(run("measure hill.pithward"), 2) << "H01B alone is left and has no scan";
+    EXPECT_EQ(run("measure hill.pithward H01A"), 0) << said();
+    EXPECT_EQ(record::Project::open(folder.file("hill.pithward"), record::Project::Access::Read)->readings()->size(),
+              2U);
+}
+
+TEST_F(ProjectCommands, AScanOutsideIsNotOpened) {
+    (void)folder.write("sheet.csv", "site,tree,core,scan\nHill,H01,H01A,../../etc/passwd\n");
+    ASSERT_EQ(run("create hill.pithward --sheet sheet.csv"), 0) << said();
+    EXPECT_NE(said().find("is not in the folder of the scans"), std::string::npos) << said();
+    EXPECT_EQ(run("measure hill.pithward"), 2);
+    EXPECT_NE(said().find("is outside of the project's folder"), std::string::npos) << said();
+    EXPECT_EQ(run("create other.pithward --sheet sheet.csv --scans /usr"), 2);
+    EXPECT_NE(said().find("outside of the project's folder"), std::string::npos) << said();
+    EXPECT_FALSE(fs::exists(folder.file("other.pithward")));
+}
+
+TEST_F(ProjectCommands, WhatIsNoProjectIsRefusedInOneLine) {
+    (void)folder.write("bad.pithward", "nothing of the kind");
+    for (const char* command : {"show bad.pithward", "history bad.pithward", "measure bad.pithward"}) {
+        EXPECT_EQ(run(command), 2) << command;
+        EXPECT_EQ(said(),
+                  "pithward: bad.pithward: this is no project of Pithward; choose a file that ends in .pithward\n");
+        EXPECT_EQ(out(), "");
+    }
+    EXPECT_EQ(bytes_of(folder.file("bad.pithward")), "nothing of the kind");
+}
+
+} // namespace
+} // namespace pithward::test
