@@ -9,6 +9,7 @@
 #include <unistd.h>
 
 #include <csignal>
+#include <cstdio>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -17,8 +18,11 @@
 namespace pithward::record {
 namespace {
 
-/// Runs the editor for a while, kills it, and answers with the records that it told of.
-std::vector<EditRecord> killed_editor(const std::string& project, unsigned seed, const std::string& told, int ms) {
+/// Runs the editor, kills it a while after it is ready, or after it was started, and answers with the records that it
+/// told of.
+std::vector<EditRecord> killed_editor(const std::string& project, unsigned seed, const std::string& told, int ms,
+                                      bool when_ready) {
+    std::filesystem::remove(told);
     const std::string number = std::to_string(seed);
     const pid_t child = ::fork();
     if (child == 0) {
@@ -27,6 +31,13 @@ std::vector<EditRecord> killed_editor(const std::string& project, unsigned seed,
         ::execl(RECORD_EDITOR, RECORD_EDITOR, project.c_str(), number.c_str(), nullptr);
         ::_exit(127);
     }
+    std::error_code error;
+    const auto silent = [&] {
+        return !std::filesystem::exists(told, error) || std::filesystem::file_size(told, error) == 0;
+    };
+    for (int waited = 0; when_ready && silent() && waited < 30'000; ++waited) {
+        ::usleep(1000);
+    }
     ::usleep(static_cast<useconds_t>(ms) * 1000U);
     EXPECT_EQ(::kill(child, SIGKILL), 0);
     int status = 0;
@@ -34,6 +45,8 @@ std::vector<EditRecord> killed_editor(const std::string& project, unsigned seed,
     EXPECT_TRUE(WIFSIGNALED(status)) << "the editor ended by itself";
     std::vector<EditRecord> records;
     std::ifstream in(told);
+    std::string ready;
+    std::getline(in, ready);
     for (std::string line; std::getline(in, line) && !in.eof();) { // a last line may be cut
         records.push_back(record_from_json(line).value());
     }
@@ -55,8 +68,8 @@ TEST(Kill, WhatWasToldIsThereAndNothingIsHalfThere) {
     std::mt19937 random(seed);
     std::size_t told = 0;
     for (int n = 0; n < wanted_kills(); ++n) {
-        const int ms = 20 + static_cast<int>(random() % 180);
-        const auto records = killed_editor(file, seed + static_cast<unsigned>(n), folder.file("told"), ms);
+        const int ms = 2 + static_cast<int>(random() % 98);
+        const auto records = killed_editor(file, seed + static_cast<unsigned>(n), folder.file("told"), ms, n % 5 != 0);
         const Project project = test::opened(file);
         ASSERT_TRUE(project.check().has_value());
         const auto document = project.document(ReadingId{1});
@@ -71,7 +84,8 @@ TEST(Kill, WhatWasToldIsThereAndNothingIsHalfThere) {
         ASSERT_EQ(log.size(), static_cast<std::size_t>(document->revision()));
         told += records.size();
     }
-    EXPECT_GT(told, static_cast<std::size_t>(wanted_kills())) << "the editor was killed before it could edit";
+    EXPECT_GT(told, 0U) << "the editor was always killed before it could edit";
+    std::printf("%d kills, %zu edits told\n", wanted_kills(), told);
     RecordProperty("seed", std::to_string(seed));
     RecordProperty("edits", std::to_string(told));
 }

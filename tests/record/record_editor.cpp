@@ -17,12 +17,16 @@ int main(int argc, char** argv) {
     record::Project project = test::opened(argv[1]);
     std::mt19937 random(static_cast<unsigned>(std::atoi(argv[2])));
     const ReadingId id{1};
+    Document document = *project.document(id); // kept in step with the project's
+    std::printf("ready\n");
+    std::fflush(stdout);
     for (;;) {
-        const auto document = project.document(id);
         const EditStamp stamp = test::stamp_by("Ida");
-        const auto made =
-            random() % 5 == 0 ? project.undo(id, stamp) : project.edit(id, test::random_edit(*document, random), stamp);
+        const bool undo = random() % 5 == 0;
+        const Edit edit = test::random_edit(document, random);
+        const auto made = undo ? project.undo(id, stamp) : project.edit(id, edit, stamp);
         if (made && *made) {
+            (void)(undo ? document.undo(stamp) : document.make(edit, stamp));
             std::printf("%s\n", record_to_json(**made)->c_str());
             std::fflush(stdout);
         }
