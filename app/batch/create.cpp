@@ -57,6 +57,7 @@ Outcome<std::vector<record::ScanEntry>> match_scans(std::vector<Site>& sites, co
         }
     }
     std::vector<record::ScanEntry> all;
+    all.reserve(entries.size());
     for (auto& [path, entry] : entries) {
         all.push_back(std::move(entry));
     }
