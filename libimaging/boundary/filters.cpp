@@ -1,5 +1,6 @@
 #include "libimaging/boundary/filters.h"
 
+#include <Eigen/Core>
 #include <opencv2/core/utility.hpp>
 #include <opencv2/imgproc.hpp>
 
@@ -19,6 +20,46 @@ int half_length(double sigma) {
     return std::max(1, static_cast<int>(std::lround(0.5 * (std::sqrt(12.0 * sigma * sigma / passes + 1.0) - 1.0))));
 }
 
+/// So many rows are smoothed at once: their sums don't wait for each other.
+constexpr int side_by_side = 4;
+using Cells = Eigen::Array<float, side_by_side, 1>;
+using Sums = Eigen::Array<double, side_by_side, 1>;
+
+/// Running means along up to `side_by_side` rows, in place. `line` is room for them, `half` cells longer at each end.
+void running_means(cv::Mat1f rows, int half, std::vector<Cells>& line) {
+    const int last = rows.cols - 1;
+    for (int row = 0; row < rows.rows; ++row) {
+        const float* from = rows[row];
+        for (int c = 0; c <= last; ++c) {
+            line[static_cast<std::size_t>(c + half)](row) = from[c];
+        }
+    }
+    const double share = 1.0 / (2 * half + 1);
+    Cells* const middle = line.data() + half;
+    std::vector<Cells> mean(static_cast<std::size_t>(rows.cols));
+    for (int pass = 0; pass < passes; ++pass) {
+        std::fill_n(line.begin(), half, middle[0]);
+        std::fill_n(middle + last + 1, half, middle[last]);
+        Sums sum = Sums::Zero();
+        for (int k = -half; k <= half; ++k) {
+            sum += middle[k].cast<double>();
+        }
+        for (int c = 0; c <= last; ++c) {
+            mean[static_cast<std::size_t>(c)] = (sum * share).cast<float>();
+            if (c < last) {
+                sum += middle[c + half + 1].cast<double>() - middle[c - half].cast<double>();
+            }
+        }
+        std::ranges::copy(mean, middle);
+    }
+    for (int row = 0; row < rows.rows; ++row) {
+        float* to = rows[row];
+        for (int c = 0; c <= last; ++c) {
+            to[c] = middle[c](row);
+        }
+    }
+}
+
 /// Smooths along rows or along columns, in place.
 void smooth_part(cv::Mat1f values, double sigma, bool along_s) {
     if (sigma < wide) {
@@ -27,10 +68,16 @@ void smooth_part(cv::Mat1f values, double sigma, bool along_s) {
                          along_s ? 0.0 : sigma, cv::BORDER_REPLICATE);
         return;
     }
-    const int size = 2 * half_length(sigma) + 1;
+    const int half = half_length(sigma);
+    if (along_s) {
+        std::vector<Cells> line(static_cast<std::size_t>(values.cols + 2 * half), Cells::Zero());
+        for (int row = 0; row < values.rows; row += side_by_side) {
+            running_means(values.rowRange(row, std::min(values.rows, row + side_by_side)), half, line);
+        }
+        return;
+    }
     for (int pass = 0; pass < passes; ++pass) {
-        cv::blur(values, values, along_s ? cv::Size(size, 1) : cv::Size(1, size), cv::Point(-1, -1),
-                 cv::BORDER_REPLICATE);
+        cv::blur(values, values, cv::Size(1, 2 * half + 1), cv::Point(-1, -1), cv::BORDER_REPLICATE);
     }
 }
 
@@ -39,8 +86,11 @@ void smooth_along(cv::Mat1f& values, double sigma, bool along_s) {
     if (sigma <= 0.0) {
         return;
     }
-    cv::parallel_for_(cv::Range(0, along_s ? values.rows : values.cols), [&](const cv::Range& part) {
-        smooth_part(along_s ? values.rowRange(part) : values.colRange(part), sigma, along_s);
+    const int lines = along_s ? values.rows : values.cols;
+    const int lines_each = along_s ? side_by_side : 1024;
+    cv::parallel_for_(cv::Range(0, (lines + lines_each - 1) / lines_each), [&](const cv::Range& part) {
+        const cv::Range own(part.start * lines_each, std::min(lines, part.end * lines_each));
+        smooth_part(along_s ? values.rowRange(own) : values.colRange(own), sigma, along_s);
     });
 }
 
@@ -95,12 +145,20 @@ cv::Mat1f lengthen(const cv::Mat1f& values, int step, int columns) {
     return out;
 }
 
-float sample(const float* row, int columns, double column) {
-    const double inside = std::clamp(column, 0.0, columns - 1.0);
-    const int left = std::min(static_cast<int>(inside), std::max(0, columns - 2));
-    const int right = std::min(left + 1, columns - 1);
-    const auto share = static_cast<float>(inside - left);
-    return row[left] + share * (row[right] - row[left]);
+cv::Mat1f flatten(const cv::Mat1f& values, const cv::Mat1f& flow_mm, double px_mm) {
+    const double columns_each_mm = 1.0 / px_mm;
+    cv::Mat1f flat(values.size());
+    cv::parallel_for_(cv::Range(0, values.rows), [&](const cv::Range& part) {
+        for (int row = part.start; row < part.end; ++row) {
+            const float* from = values[row];
+            const float* moved = flow_mm[row];
+            float* to = flat[row];
+            for (int column = 0; column < values.cols; ++column) {
+                to[column] = sample(from, values.cols, column + static_cast<double>(moved[column]) * columns_each_mm);
+            }
+        }
+    });
+    return flat;
 }
 
 } // namespace pithward::boundary

@@ -2,6 +2,7 @@
 
 #include <opencv2/core.hpp>
 
+#include <algorithm>
 #include <vector>
 
 namespace pithward::boundary {
@@ -24,6 +25,16 @@ namespace pithward::boundary {
 [[nodiscard]] cv::Mat1f lengthen(const cv::Mat1f& values, int step, int columns);
 
 /// Value at a fractional column of a row, linear; ends are replicated.
-[[nodiscard]] float sample(const float* row, int columns, double column);
+[[nodiscard]] inline float sample(const float* row, int columns, double column) {
+    const double inside = std::clamp(column, 0.0, columns - 1.0);
+    const int left = std::min(static_cast<int>(inside), std::max(0, columns - 2));
+    const int right = std::min(left + 1, columns - 1);
+    const auto share = static_cast<float>(inside - left);
+    return row[left] + share * (row[right] - row[left]);
+}
+
+/// The values with every ring made straight by its flow (flow.h): column i of all lanes shows the ring that crosses the
+/// path at column i. `px_mm` is the step of the columns.
+[[nodiscard]] cv::Mat1f flatten(const cv::Mat1f& values, const cv::Mat1f& flow_mm, double px_mm);
 
 } // namespace pithward::boundary

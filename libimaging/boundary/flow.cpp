@@ -130,19 +130,4 @@ cv::Mat1f ring_flow(const cv::Mat1f& values, const cv::Mat1f& solid, const Lanes
     return lengthen(flow, step, lanes.columns());
 }
 
-cv::Mat1f flatten(const cv::Mat1f& values, const cv::Mat1f& flow_mm, double px_mm) {
-    cv::Mat1f flat(values.size());
-    cv::parallel_for_(cv::Range(0, values.rows), [&](const cv::Range& part) {
-        for (int row = part.start; row < part.end; ++row) {
-            const float* from = values[row];
-            const float* moved = flow_mm[row];
-            float* to = flat[row];
-            for (int column = 0; column < values.cols; ++column) {
-                to[column] = sample(from, values.cols, column + moved[column] / px_mm);
-            }
-        }
-    });
-    return flat;
-}
-
 } // namespace pithward::boundary

@@ -44,7 +44,4 @@ struct FlowPlan {
 [[nodiscard]] cv::Mat1f ring_flow(const cv::Mat1f& values, const cv::Mat1f& solid, const Lanes& lanes,
                                   const FlowPlan& plan);
 
-/// The values with every ring made straight: column i of all lanes shows the ring that crosses the path at column i.
-[[nodiscard]] cv::Mat1f flatten(const cv::Mat1f& values, const cv::Mat1f& flow_mm, double px_mm);
-
 } // namespace pithward::boundary

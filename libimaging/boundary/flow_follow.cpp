@@ -2,8 +2,6 @@
 
 #include "libimaging/boundary/filters.h"
 
-#include <opencv2/core/utility.hpp>
-
 #include <algorithm>
 #include <cmath>
 
@@ -26,19 +24,26 @@ constexpr int next_to_path = 2;        ///< So many lanes on both sides of the p
 constexpr double alike_lanes_mm = 0.2; ///< Neighbouring lanes move alike.
 constexpr double around_path_mm = 1.2; ///< The move at the path is taken from the lanes within this.
 
-/// Running mean of the lanes before the present one, laid straight. It begins with the lanes next to the path.
+// The lanes on both sides of the path are followed at once, in matrices with a row for each side.
+constexpr int sides = 2;
+
+/// Running mean of the lanes before the present ones, laid straight. It begins with the lanes next to the path.
 class LanesBefore {
 public:
     LanesBefore(const cv::Mat1f& soft, const cv::Mat1f& solid, double memory)
         : share_(1.0 / memory) {
         const int centre = soft.rows / 2;
         const cv::Range next(std::max(0, centre - next_to_path), std::min(soft.rows, centre + next_to_path + 1));
-        cv::reduce(soft.rowRange(next).mul(solid.rowRange(next)), sum_, 0, cv::REDUCE_AVG);
-        cv::reduce(solid.rowRange(next), mass_, 0, cv::REDUCE_AVG);
+        cv::Mat1f sum;
+        cv::Mat1f mass;
+        cv::reduce(soft.rowRange(next).mul(solid.rowRange(next)), sum, 0, cv::REDUCE_AVG);
+        cv::reduce(solid.rowRange(next), mass, 0, cv::REDUCE_AVG);
+        sum_ = cv::repeat(sum, sides, 1);
+        mass_ = cv::repeat(mass, sides, 1);
     }
 
-    void add(const cv::Mat1f& lane, const cv::Mat1f& solid) {
-        sum_ = (1.0 - share_) * sum_ + share_ * lane.mul(solid);
+    void add(const cv::Mat1f& lanes, const cv::Mat1f& solid) {
+        sum_ = (1.0 - share_) * sum_ + share_ * lanes.mul(solid);
         mass_ = (1.0 - share_) * mass_ + share_ * solid;
     }
 
@@ -50,81 +55,83 @@ private:
     double share_;
 };
 
-cv::Mat1f gradient_of(const cv::Mat1f& line, double px_mm) {
-    cv::Mat1f gradient(1, line.cols);
-    const int last = line.cols - 1;
-    for (int c = 0; c <= last; ++c) {
-        const int before = std::max(0, c - 1);
-        const int after = std::min(last, c + 1);
-        gradient(0, c) = (line(0, after) - line(0, before)) / static_cast<float>((after - before) * px_mm);
+cv::Mat1f one_below_the_other(const cv::Mat1f& upper, const cv::Mat1f& lower) {
+    cv::Mat1f both;
+    cv::vconcat(upper, lower, both);
+    return both;
+}
+
+/// What lanes are laid onto, with what is the same in each pass.
+struct Reference {
+    cv::Mat1f level;
+    cv::Mat1f gradient; ///< 1/mm.
+    cv::Mat1f usual;    ///< Square of the gradient, evened out.
+    cv::Mat1f power;    ///< Square of the level over the window of likeness.
+
+    Reference(const cv::Mat1f& mean, double px_mm)
+        : level(mean)
+        , gradient(mean.size())
+        , power(smooth(mean.mul(mean), 0.0, like_mm / px_mm)) {
+        const int last = mean.cols - 1;
+        for (int row = 0; row < mean.rows; ++row) {
+            for (int c = 0; c <= last; ++c) {
+                const int before = std::max(0, c - 1);
+                const int after = std::min(last, c + 1);
+                const auto span = static_cast<float>((after - before) * px_mm);
+                gradient(row, c) = (mean(row, after) - mean(row, before)) / span;
+            }
+        }
+        usual = smooth(gradient.mul(gradient), 0.0, even_mm / px_mm);
+        for (int row = 0; row < mean.rows; ++row) {
+            usual.row(row) += even_floor * cv::mean(usual.row(row))[0] + 1e-9;
+        }
     }
-    return gradient;
-}
+};
 
-cv::Mat1f over_window(const cv::Mat1f& values, double window) {
-    const cv::Mat1f near = smooth(values, 0.0, window);
-    return near + from_afar * smooth(near, 0.0, afar_window * window);
-}
-
-/// How far a lane has to be moved further (mm) to lie on the reference.
-cv::Mat1f further(const cv::Mat1f& lane, const cv::Mat1f& solid, const cv::Mat1f& reference, double px_mm,
+/// How far the lanes have to be moved further (mm) to lie on the reference.
+cv::Mat1f further(const cv::Mat1f& lanes, const cv::Mat1f& solid, const Reference& onto, double px_mm,
                   double window_mm) {
-    const cv::Mat1f gradient = gradient_of(reference, px_mm);
-    cv::Mat1f usual = smooth(gradient.mul(gradient), 0.0, even_mm / px_mm);
-    usual += even_floor * cv::mean(usual)[0] + 1e-9;
-    const cv::Mat1f difference = lane - reference;
+    const cv::Mat1f difference = lanes - onto.level;
     const cv::Mat1f spread = smooth(difference.mul(difference), 0.0, even_mm / px_mm);
-    cv::Mat1f energy(1, lane.cols);
-    cv::Mat1f product(1, lane.cols);
-    for (int c = 0; c < lane.cols; ++c) {
-        const float most = cut_at * std::sqrt(spread(0, c));
-        const float weight = solid(0, c) / usual(0, c);
-        energy(0, c) = gradient(0, c) * gradient(0, c) * weight;
-        product(0, c) = gradient(0, c) * std::clamp(difference(0, c), -most, most) * weight;
+    cv::Mat1f energy(lanes.size());
+    cv::Mat1f product(lanes.size());
+    for (int row = 0; row < lanes.rows; ++row) {
+        for (int c = 0; c < lanes.cols; ++c) {
+            const float most = cut_at * std::sqrt(std::max(0.0F, spread(row, c)));
+            const float gradient = onto.gradient(row, c);
+            const float weighted = gradient * solid(row, c) / onto.usual(row, c);
+            energy(row, c) = gradient * weighted;
+            product(row, c) = std::clamp(difference(row, c), -most, most) * weighted;
+        }
     }
     const double window = window_mm / px_mm;
-    const cv::Mat1f move = -over_window(product, window) / (over_window(energy, window) + lane_inertia);
+    const cv::Mat1f near = smooth(one_below_the_other(energy, product), 0.0, window);
+    const cv::Mat1f over_window = near + from_afar * smooth(near, 0.0, afar_window * window);
+    const cv::Mat1f move =
+        -over_window.rowRange(lanes.rows, 2 * lanes.rows) / (over_window.rowRange(0, lanes.rows) + lane_inertia);
     return cv::max(cv::min(move, greatest_move), -greatest_move);
 }
 
-/// 0 to 1: how surely a lane shows the wood of the reference, by their correlation over the window. A crack along the
+/// 0 to 1: how surely lanes show the wood of the reference, by their correlation over the window. A crack along the
 /// path shows another.
-cv::Mat1f likeness(const cv::Mat1f& lane, const cv::Mat1f& reference, double window) {
-    const cv::Mat1f both = smooth(lane.mul(reference), 0.0, window);
-    const cv::Mat1f own = smooth(lane.mul(lane), 0.0, window);
-    const cv::Mat1f theirs = smooth(reference.mul(reference), 0.0, window);
-    cv::Mat1f like(1, lane.cols);
-    for (int c = 0; c < lane.cols; ++c) {
-        const float r = both(0, c) / std::sqrt(own(0, c) * theirs(0, c) + 1e-9F);
-        like(0, c) = std::clamp((r - strange) / (familiar - strange), 0.0F, 1.0F);
+cv::Mat1f likeness(const cv::Mat1f& lanes, const Reference& onto, double px_mm) {
+    const cv::Mat1f products =
+        smooth(one_below_the_other(lanes.mul(onto.level), lanes.mul(lanes)), 0.0, like_mm / px_mm);
+    cv::Mat1f like(lanes.size());
+    for (int row = 0; row < lanes.rows; ++row) {
+        for (int c = 0; c < lanes.cols; ++c) {
+            const float power = products(lanes.rows + row, c) * onto.power(row, c);
+            const float r = products(row, c) / std::sqrt(std::max(0.0F, power) + 1e-9F);
+            like(row, c) = std::clamp((r - strange) / (familiar - strange), 0.0F, 1.0F);
+        }
     }
     return like;
 }
 
-cv::Mat1f moved(const cv::Mat1f& lane, const cv::Mat1f& move_mm, double px_mm) {
-    cv::Mat1f out(1, lane.cols);
-    for (int c = 0; c < lane.cols; ++c) {
-        out(0, c) = sample(lane[0], lane.cols, c + static_cast<double>(move_mm(0, c)) / px_mm);
-    }
-    return out;
-}
-
-/// From the path to one side; `step` is 1 or -1.
-void follow_side(const cv::Mat1f& soft, const cv::Mat1f& solid, double px_mm, double lane_mm, const FollowRound& round,
-                 int step, cv::Mat1f& moves) {
-    LanesBefore before(soft, solid, std::max(1.0, round.memory / lane_mm));
-    cv::Mat1f known = cv::Mat1f::zeros(1, soft.cols);
-    for (int lane = soft.rows / 2 + step; lane >= 0 && lane < soft.rows; lane += step) {
-        const cv::Mat1f reference = before.mean();
-        cv::Mat1f like;
-        for (int pass = 0; pass < refits; ++pass) {
-            const cv::Mat1f seen = moved(soft.row(lane), known, px_mm);
-            like = likeness(seen, reference, like_mm / px_mm);
-            known += further(seen, moved(solid.row(lane), known, px_mm), reference, px_mm, round.window_s).mul(like);
-        }
-        before.add(moved(soft.row(lane), known, px_mm), moved(solid.row(lane), known, px_mm).mul(like));
-        known.copyTo(moves.row(lane));
-    }
+/// Both sides' lanes so many from the path.
+cv::Mat1f lanes_off(const cv::Mat1f& values, int off) {
+    const int centre = values.rows / 2;
+    return one_below_the_other(values.row(centre + off), values.row(centre - off));
 }
 
 /// The moves at the path, by a quadratic through those of the lanes around: all lanes were laid onto the few next to
@@ -150,12 +157,24 @@ cv::Mat1f at_path(const cv::Mat1f& moves, double lane_mm) {
 
 cv::Mat1f follow_rings(const cv::Mat1f& soft, const cv::Mat1f& solid, double px_mm, double lane_mm,
                        const FollowRound& round) {
+    const int centre = soft.rows / 2;
+    LanesBefore before(soft, solid, std::max(1.0, round.memory / lane_mm));
     cv::Mat1f moves = cv::Mat1f::zeros(soft.size());
-    cv::parallel_for_(cv::Range(0, 2), [&](const cv::Range& sides) {
-        for (int side = sides.start; side < sides.end; ++side) {
-            follow_side(soft, solid, px_mm, lane_mm, round, side == 0 ? 1 : -1, moves);
+    cv::Mat1f known = cv::Mat1f::zeros(sides, soft.cols);
+    for (int off = 1; off <= centre && centre + off < soft.rows; ++off) {
+        const cv::Mat1f lanes = lanes_off(soft, off);
+        const cv::Mat1f wood = lanes_off(solid, off);
+        const Reference onto(before.mean(), px_mm);
+        cv::Mat1f like;
+        for (int pass = 0; pass < refits; ++pass) {
+            const cv::Mat1f seen = flatten(lanes, known, px_mm);
+            like = likeness(seen, onto, px_mm);
+            known += further(seen, flatten(wood, known, px_mm), onto, px_mm, round.window_s).mul(like);
         }
-    });
+        before.add(flatten(lanes, known, px_mm), flatten(wood, known, px_mm).mul(like));
+        known.row(0).copyTo(moves.row(centre + off));
+        known.row(1).copyTo(moves.row(centre - off));
+    }
     moves = smooth(moves, alike_lanes_mm / lane_mm, 0.5 * round.window_s / px_mm);
     const cv::Mat1f path = at_path(moves, lane_mm);
     for (int lane = 0; lane < moves.rows; ++lane) {

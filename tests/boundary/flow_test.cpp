@@ -1,3 +1,4 @@
+#include "libimaging/boundary/filters.h"
 #include "libimaging/boundary/flow.h"
 #include "libimaging/boundary/wood/wood_model.h"
 
