@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <complex>
 
 namespace pithward::pith {
 
@@ -34,6 +35,30 @@ constexpr Index forms = static_cast<Index>(2 * form_sd.size());
 using Columns = Eigen::Matrix<double, Eigen::Dynamic, 1 + forms>;
 using Gram = Eigen::Matrix<double, 1 + forms, 1 + forms>;
 
+/// Products of the columns in pairs, row by row: one table serves the weighted sums of all heights of swells.
+constexpr Index pairs = (1 + forms) * (2 + forms) / 2;
+using Products = Eigen::Matrix<double, Eigen::Dynamic, pairs>;
+
+Products products_of(const Columns& columns) {
+    Products products(columns.rows(), pairs);
+    for (Index a = 0, k = 0; a <= forms; ++a) {
+        for (Index b = 0; b <= a; ++b, ++k) {
+            products.col(k) = columns.col(a).cwiseProduct(columns.col(b));
+        }
+    }
+    return products;
+}
+
+Gram gram_of(const Eigen::RowVector<double, pairs>& sums) {
+    Gram gram;
+    for (Index a = 0, k = 0; a <= forms; ++a) {
+        for (Index b = 0; b <= a; ++b, ++k) {
+            gram(a, b) = gram(b, a) = sums(k);
+        }
+    }
+    return gram;
+}
+
 double square(double x) {
     return x * x;
 }
@@ -49,21 +74,40 @@ double log_sum(const Logs& logs) {
     return top + std::log(sum);
 }
 
-/// The harmonics integrated over: what is left of the log likelihood but for the determinant of the covariance.
+/// The harmonics integrated over: what is left of the log likelihood but for the determinant of the covariance. Those
+/// that are known alike for all stems go first; what remains is the misfit and the two of eccentric growth.
 double over_all_forms(const Gram& gram) {
+    constexpr Index other = forms - 2;
+    Eigen::Matrix<double, other, other> normal = gram.bottomRightCorner<other, other>();
+    normal.diagonal().array() += 1.0;
+    const Eigen::LLT<Eigen::Matrix<double, other, other>> form(normal);
+    const auto across = gram.bottomLeftCorner<other, 3>();
+    const Eigen::Matrix<double, other, 3> half = form.matrixL().solve(across);
+    const Eigen::Matrix3d left = gram.topLeftCorner<3, 3>() - half.transpose() * half;
+    const double log_root = std::log(form.matrixLLT().diagonal().prod());
     std::array<double, eccentric.size()> logs{};
     for (std::size_t k = 0; k < eccentric.size(); ++k) {
-        Eigen::Vector<double, forms> scale = Eigen::Vector<double, forms>::Ones();
-        scale.head<2>().setConstant(eccentric[k].sd);
-        Eigen::Matrix<double, forms, forms> normal =
-            scale.asDiagonal() * gram.bottomRightCorner<forms, forms>() * scale.asDiagonal();
-        normal.diagonal().array() += 1.0;
-        const Eigen::LLT<Eigen::Matrix<double, forms, forms>> form(normal);
-        const Eigen::Vector<double, forms> pull = scale.asDiagonal() * gram.col(0).tail<forms>();
-        const double misfit = gram(0, 0) - pull.dot(form.solve(pull));
-        logs[k] = std::log(eccentric[k].share) - 0.5 * misfit - form.matrixLLT().diagonal().array().log().sum();
+        const double variance = square(eccentric[k].sd);
+        const Eigen::Matrix2d bend = Eigen::Matrix2d::Identity() + variance * left.bottomRightCorner<2, 2>();
+        const Vector2d pull = left.bottomLeftCorner<2, 1>();
+        const double misfit = left(0, 0) - variance * pull.dot(bend.inverse() * pull);
+        logs[k] = std::log(eccentric[k].share) - 0.5 * misfit - log_root - 0.5 * std::log(bend.determinant());
     }
     return log_sum(logs);
+}
+
+/// The harmonics of a direction, counted from a reference, times their deviations: by powers of the complex number
+/// which turns the one into the other.
+Eigen::RowVector<double, forms> harmonics_of(const Vector2d& here, const Vector2d& reference) {
+    const std::complex<double> turn(reference.dot(here), reference.x() * here.y() - reference.y() * here.x());
+    const std::complex<double> once = turn / std::max(std::abs(turn), 1e-12);
+    Eigen::RowVector<double, forms> harmonics;
+    std::complex<double> power = once;
+    for (std::size_t m = 0; m < form_sd.size(); ++m, power *= once) {
+        harmonics(static_cast<Index>(2 * m)) = form_sd[m] * power.real();
+        harmonics(static_cast<Index>(2 * m + 1)) = form_sd[m] * power.imag();
+    }
+    return harmonics;
 }
 
 } // namespace
@@ -128,18 +172,8 @@ void NestedRings::log_likelihoods(const Vector2d& pith, std::vector<double>& log
     Columns columns(static_cast<Index>(points_.size()), 1 + forms);
     // Directions are counted from that of the innermost crossing.
     const Vector2d reference = crossings_.front() - pith;
-    const auto harmonics_of = [&](const Vector2d& here) {
-        const double angle = std::atan2(reference.x() * here.y() - reference.y() * here.x(), reference.dot(here));
-        Eigen::Vector<double, forms> harmonics;
-        for (std::size_t m = 0; m < form_sd.size(); ++m) {
-            const double turns = static_cast<double>(m + 1) * angle;
-            harmonics(static_cast<Index>(2 * m)) = form_sd[m] * std::cos(turns);
-            harmonics(static_cast<Index>(2 * m + 1)) = form_sd[m] * std::sin(turns);
-        }
-        return harmonics;
-    };
     std::size_t arc = points_.size();
-    Eigen::Vector<double, forms> at_crossing = Eigen::Vector<double, forms>::Zero();
+    Eigen::RowVector<double, forms> at_crossing = Eigen::RowVector<double, forms>::Zero();
     double radius = 1.0;
     double cosine = 1.0;
     for (Index i = 0; i < columns.rows(); ++i) {
@@ -149,18 +183,18 @@ void NestedRings::log_likelihoods(const Vector2d& pith, std::vector<double>& log
             const Vector2d out = crossings_[arc] - pith;
             radius = std::max(out.norm(), 1e-3);
             cosine = std::max(-out.x() / radius, steepest_cosine);
-            at_crossing = harmonics_of(out);
+            at_crossing = harmonics_of(out, reference);
         }
         const Vector2d here = point.at - pith;
         columns(i, 0) = (here.norm() - radius) / cosine;
-        columns.row(i).tail<forms>() = (radius / cosine) * (harmonics_of(here) - at_crossing).transpose();
+        columns.row(i).tail<forms>() = (radius / cosine) * (harmonics_of(here, reference) - at_crossing);
     }
     logs.assign(models_, 0.0);
     for (const Course& course : courses_) {
-        const Columns whitened = course.whitener * columns;
+        const Products products = products_of(course.whitener * columns);
         for (const Model& model : course.models) {
-            const Gram gram = whitened.transpose() * model.shrink.matrix().asDiagonal() * whitened;
-            logs[model.place] = over_all_forms(gram) - 0.5 * model.log_determinant;
+            const Eigen::RowVector<double, pairs> sums = model.shrink.matrix().transpose() * products;
+            logs[model.place] = over_all_forms(gram_of(sums)) - 0.5 * model.log_determinant;
         }
     }
 }

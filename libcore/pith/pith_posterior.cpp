@@ -96,17 +96,22 @@ PithPosterior pith_posterior(std::span<const Arc> arcs) {
     std::vector<Circle> circles;
     for (int i = 0; i < range.count; ++i) {
         const double distance = std::exp(range.at(i));
-        circles.push_back(first_look.circle(distance, first_look.guess(distance), Weigher::guess_step));
+        circles.push_back(first_look.rough_circle(distance, first_look.guess(distance), Weigher::guess_step));
     }
     constexpr double fine_enough = 0.06; // of log distance
     constexpr int most_rounds = 3;
-    for (int round = 0; round < most_rounds && (round == 0 || range.step() > fine_enough); ++round) {
+    bool fine = false;
+    for (int round = 1; !fine; ++round) {
         const Range part = part_of(range, circles, 21);
+        fine = part.step() <= fine_enough || round == most_rounds;
         std::vector<Circle> finer;
         for (int i = 0; i < part.count; ++i) {
             const auto near = static_cast<int>((part.at(i) - range.from) / range.step());
-            const Circle& known = circles[static_cast<std::size_t>(std::clamp(near, 0, range.count - 1))];
-            finer.push_back(weigher.circle(std::exp(part.at(i)), known.likeliest_angle, 0.5 * Weigher::guess_step));
+            const double guess =
+                circles[static_cast<std::size_t>(std::clamp(near, 0, range.count - 1))].likeliest_angle;
+            const double distance = std::exp(part.at(i));
+            finer.push_back(fine ? weigher.circle(distance, guess, 0.5 * Weigher::guess_step)
+                                 : weigher.rough_circle(distance, guess, 0.5 * Weigher::guess_step));
         }
         range = part;
         circles = std::move(finer);

@@ -108,6 +108,15 @@ double Weigher::deviation(double distance_mm, double angle) const {
     return 0.3;
 }
 
+Circle Weigher::rough_circle(double distance_mm, double guess, double half) const {
+    Circle circle;
+    circle.likeliest_angle =
+        likeliest(distance_mm, std::max(guess - half, -widest_angle), std::min(guess + half, widest_angle));
+    circle.log_weight = at(distance_mm, circle.likeliest_angle).log_weight +
+                        std::log(deviation(distance_mm, circle.likeliest_angle) * std::sqrt(2.0 * std::numbers::pi));
+    return circle;
+}
+
 Circle Weigher::circle(double distance_mm, double guess, double half) const {
     Circle circle;
     circle.likeliest_angle =

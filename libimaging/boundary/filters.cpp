@@ -5,7 +5,9 @@
 #include <opencv2/imgproc.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <functional>
 
 namespace pithward::boundary {
 
@@ -20,45 +22,75 @@ int half_length(double sigma) {
     return std::max(1, static_cast<int>(std::lround(0.5 * (std::sqrt(12.0 * sigma * sigma / passes + 1.0) - 1.0))));
 }
 
+/// Shares `count` lines of `length` cells each out to the threads, where that is worth the while.
+void share_out(int count, int length, const std::function<void(const cv::Range&)>& body) {
+    constexpr int worth_sharing = 50'000;
+    if (count * length < worth_sharing) {
+        body(cv::Range(0, count));
+    } else {
+        cv::parallel_for_(cv::Range(0, count), body);
+    }
+}
+
 /// So many rows are smoothed at once: their sums don't wait for each other.
 constexpr int side_by_side = 4;
 using Cells = Eigen::Array<float, side_by_side, 1>;
 using Sums = Eigen::Array<double, side_by_side, 1>;
 
-/// Running means along up to `side_by_side` rows, in place. `line` is room for them, `half` cells longer at each end.
-void running_means(cv::Mat1f rows, int half, std::vector<Cells>& line) {
-    const int last = rows.cols - 1;
-    for (int row = 0; row < rows.rows; ++row) {
-        const float* from = rows[row];
-        for (int c = 0; c <= last; ++c) {
-            line[static_cast<std::size_t>(c + half)](row) = from[c];
+/// Running means along up to `side_by_side` rows, in place.
+class RunningMeans {
+public:
+    RunningMeans(int columns, int half)
+        : half_(half)
+        , columns_(columns)
+        , line_(static_cast<std::size_t>(columns + 2 * half), Cells::Zero())
+        , next_(line_) {}
+
+    void over(cv::Mat1f rows) {
+        std::array<float*, side_by_side> row{};
+        for (int k = 0; k < side_by_side; ++k) {
+            row[static_cast<std::size_t>(k)] = rows[std::min(k, rows.rows - 1)];
         }
-    }
-    const double share = 1.0 / (2 * half + 1);
-    Cells* const middle = line.data() + half;
-    std::vector<Cells> mean(static_cast<std::size_t>(rows.cols));
-    for (int pass = 0; pass < passes; ++pass) {
-        std::fill_n(line.begin(), half, middle[0]);
-        std::fill_n(middle + last + 1, half, middle[last]);
-        Sums sum = Sums::Zero();
-        for (int k = -half; k <= half; ++k) {
-            sum += middle[k].cast<double>();
+        Cells* in = line_.data() + half_;
+        for (int c = 0; c < columns_; ++c) {
+            in[c] = Cells(row[0][c], row[1][c], row[2][c], row[3][c]);
         }
-        for (int c = 0; c <= last; ++c) {
-            mean[static_cast<std::size_t>(c)] = (sum * share).cast<float>();
-            if (c < last) {
-                sum += middle[c + half + 1].cast<double>() - middle[c - half].cast<double>();
+        for (int pass = 0; pass < passes; ++pass) {
+            once();
+            line_.swap(next_);
+        }
+        const Cells* out = line_.data() + half_;
+        for (int c = 0; c < columns_; ++c) {
+            for (std::size_t k = 0; k < row.size(); ++k) {
+                row[k][c] = out[c](static_cast<Eigen::Index>(k));
             }
         }
-        std::ranges::copy(mean, middle);
     }
-    for (int row = 0; row < rows.rows; ++row) {
-        float* to = rows[row];
+
+private:
+    void once() {
+        Cells* const from = line_.data() + half_;
+        Cells* const to = next_.data() + half_;
+        const int last = columns_ - 1;
+        std::fill_n(line_.begin(), half_, from[0]);
+        std::fill_n(from + last + 1, half_, from[last]);
+        const double share = 1.0 / (2 * half_ + 1);
+        Sums sum = Sums::Zero();
+        for (int k = -half_; k < half_; ++k) {
+            sum += from[k].cast<double>();
+        }
         for (int c = 0; c <= last; ++c) {
-            to[c] = middle[c](row);
+            sum += from[c + half_].cast<double>();
+            to[c] = (sum * share).cast<float>();
+            sum -= from[c - half_].cast<double>();
         }
     }
-}
+
+    int half_;
+    int columns_;
+    std::vector<Cells> line_; ///< `half_` cells longer than the rows at each end.
+    std::vector<Cells> next_;
+};
 
 /// Smooths along rows or along columns, in place.
 void smooth_part(cv::Mat1f values, double sigma, bool along_s) {
@@ -70,9 +102,9 @@ void smooth_part(cv::Mat1f values, double sigma, bool along_s) {
     }
     const int half = half_length(sigma);
     if (along_s) {
-        std::vector<Cells> line(static_cast<std::size_t>(values.cols + 2 * half), Cells::Zero());
+        RunningMeans means(values.cols, half);
         for (int row = 0; row < values.rows; row += side_by_side) {
-            running_means(values.rowRange(row, std::min(values.rows, row + side_by_side)), half, line);
+            means.over(values.rowRange(row, std::min(values.rows, row + side_by_side)));
         }
         return;
     }
@@ -88,7 +120,8 @@ void smooth_along(cv::Mat1f& values, double sigma, bool along_s) {
     }
     const int lines = along_s ? values.rows : values.cols;
     const int lines_each = along_s ? side_by_side : 1024;
-    cv::parallel_for_(cv::Range(0, (lines + lines_each - 1) / lines_each), [&](const cv::Range& part) {
+    const int length = along_s ? values.cols : values.rows;
+    share_out((lines + lines_each - 1) / lines_each, lines_each * length, [&](const cv::Range& part) {
         const cv::Range own(part.start * lines_each, std::min(lines, part.end * lines_each));
         smooth_part(along_s ? values.rowRange(own) : values.colRange(own), sigma, along_s);
     });
@@ -135,7 +168,7 @@ cv::Mat1f shorten(const cv::Mat1f& values, int step) {
 
 cv::Mat1f lengthen(const cv::Mat1f& values, int step, int columns) {
     cv::Mat1f out(values.rows, columns);
-    cv::parallel_for_(cv::Range(0, values.rows), [&](const cv::Range& part) {
+    share_out(values.rows, columns, [&](const cv::Range& part) {
         for (int row = part.start; row < part.end; ++row) {
             for (int column = 0; column < columns; ++column) {
                 out(row, column) = sample(values[row], values.cols, (column + 0.5) / step - 0.5);
@@ -146,15 +179,22 @@ cv::Mat1f lengthen(const cv::Mat1f& values, int step, int columns) {
 }
 
 cv::Mat1f flatten(const cv::Mat1f& values, const cv::Mat1f& flow_mm, double px_mm) {
-    const double columns_each_mm = 1.0 / px_mm;
+    const auto columns_each_mm = static_cast<float>(1.0 / px_mm);
+    const int last = values.cols - 1;
     cv::Mat1f flat(values.size());
-    cv::parallel_for_(cv::Range(0, values.rows), [&](const cv::Range& part) {
+    share_out(values.rows, values.cols, [&](const cv::Range& part) {
         for (int row = part.start; row < part.end; ++row) {
             const float* from = values[row];
             const float* moved = flow_mm[row];
             float* to = flat[row];
-            for (int column = 0; column < values.cols; ++column) {
-                to[column] = sample(from, values.cols, column + static_cast<double>(moved[column]) * columns_each_mm);
+            for (int column = 0; column <= last; ++column) {
+                const float off = moved[column] * columns_each_mm;
+                const auto toward_zero = static_cast<float>(static_cast<int>(off));
+                const float whole = toward_zero > off ? toward_zero - 1.0F : toward_zero; // floor, without a call
+                const int left = column + static_cast<int>(whole);
+                const float before = from[std::clamp(left, 0, last)];
+                const float after = from[std::clamp(left + 1, 0, last)];
+                to[column] = before + (off - whole) * (after - before);
             }
         }
     });

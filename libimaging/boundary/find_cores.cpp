@@ -1,5 +1,6 @@
 #include "libimaging/boundary/find_cores.h"
 
+#include "libimaging/boundary/beside.h"
 #include "libimaging/boundary/direction.h"
 #include "libimaging/boundary/flat_strip.h"
 #include "libimaging/boundary/path_to_pith.h"
@@ -52,8 +53,9 @@ Outcome<Look> look_along(const ScanFile& scan, const Calibration& calibration, c
 boundary::FlatStrip flattened(const Look& look, WoodType wood) {
     const Lanes middle = middle_of(look.lanes, directing_half_mm);
     const boundary::Relief relief = boundary::relief_of(middle);
-    const boundary::WoodModel& model = boundary::wood_model(wood);
-    return boundary::flat_strip(middle, relief, model.signal(relief, middle), look.geometry.length_mm());
+    boundary::Signal signal = boundary::wood_model(wood).signal(relief, middle);
+    signal.plan.follow.clear(); // single rings are of no account here
+    return boundary::flat_strip(middle, relief, signal, look.geometry.length_mm());
 }
 
 /// Which way a strip runs. In diffuse-porous wood sharp changes say nothing of that: vessels and lines lie on either
@@ -82,12 +84,13 @@ Outcome<std::vector<FoundCore>> cores_of(const ScanFile& scan, const Calibration
     if (!look) {
         return tl::unexpected(look.error());
     }
+    auto centre = boundary::beside([&] { return boundary::round_centre(look->lanes); });
     FoundCore core;
     core.path = outline.path;
     core.width_mm = outline.width_mm;
     core.wood = boundary::judge_wood(look->lanes);
     const boundary::FlatStrip flat = flattened(*look, core.wood->type);
-    const auto crossing = boundary::pith_crossing(look->lanes, flat);
+    const auto crossing = boundary::pith_crossing(centre.get(), flat);
     if (crossing && crossing->log_odds > worth_asking) {
         core.pith = PithOnCore{look->geometry.image_point(crossing->at), probability_of(crossing->log_odds)};
     }

@@ -12,10 +12,11 @@ namespace pithward::boundary {
 
 namespace {
 
-constexpr float greatest_turn = 0.5F; ///< A round may change the slope by this much.
-constexpr float faint = 0.8F;         ///< Lines under this many standard deviations are left out.
-constexpr double broad_window = 4.0;  ///< A round looks from afar over a window this much longer.
-constexpr double surround = 3.0;      ///< A line is told from its surroundings at this multiple of its breadth.
+constexpr float greatest_turn = 0.5F;     ///< A round may change the slope by this much.
+constexpr float faint = 0.8F;             ///< Lines under this many standard deviations are left out.
+constexpr double broad_window = 4.0;      ///< A round looks from afar over a window this much longer.
+constexpr double columns_a_feature = 2.8; ///< At least so many columns to the breadth (sd) of a feature.
+constexpr double surround = 3.0;          ///< A line is told from its surroundings at this multiple of its breadth.
 
 /// Thin dark lines, the stronger the higher; 0 elsewhere.
 cv::Mat1f dark_lines(const cv::Mat1f& values, const cv::Mat1f& solid, double sigma_lane, double sigma_s, int centre) {
@@ -117,9 +118,16 @@ cv::Mat1f ring_flow(const cv::Mat1f& values, const cv::Mat1f& solid, const Lanes
     const cv::Mat1f short_solid = shorten(solid, step);
     cv::Mat1f flow = cv::Mat1f::zeros(short_values.size());
     for (const FlowRound& round : plan.rounds) {
-        const cv::Mat1f change = slope_change(flatten(short_values, flow, px_mm), flatten(short_solid, flow, px_mm),
-                                              round, plan, px_mm, lanes.lane_mm, lanes.centre());
-        add_slopes(change, static_cast<float>(lanes.lane_mm), lanes.centre(), flow);
+        // Broad features are sought on a strip that is as much shorter.
+        const int coarser = std::max(1, static_cast<int>(round.feature / (columns_a_feature * px_mm)));
+        cv::Mat1f coarse = shorten(flow, coarser);
+        const cv::Mat1f known = coarse.clone();
+        const double coarse_mm = px_mm * coarser;
+        const cv::Mat1f change = slope_change(flatten(shorten(short_values, coarser), coarse, coarse_mm),
+                                              flatten(shorten(short_solid, coarser), coarse, coarse_mm), round, plan,
+                                              coarse_mm, lanes.lane_mm, lanes.centre());
+        add_slopes(change, static_cast<float>(lanes.lane_mm), lanes.centre(), coarse);
+        flow += lengthen(coarse - known, coarser, flow.cols);
     }
     for (const FollowRound& round : plan.follow) {
         const cv::Mat1f flat_solid = flatten(short_solid, flow, px_mm);

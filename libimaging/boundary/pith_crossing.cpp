@@ -1,7 +1,6 @@
 #include "libimaging/boundary/pith_crossing.h"
 
 #include "libimaging/boundary/relief.h"
-#include "libimaging/boundary/round_texture.h"
 
 #include <algorithm>
 #include <cmath>
@@ -80,10 +79,13 @@ double turnover(const FlatStrip& flat, double s_mm) {
     return std::isfinite(least) ? least : 0.0;
 }
 
-std::optional<PithCrossing> pith_crossing(const Lanes& lanes, const FlatStrip& flat) {
+std::optional<RoundTexture> round_centre(const Lanes& lanes) {
     const double half = std::min(most_half_mm, 0.5 * lanes.count() * lanes.lane_mm - edge_left_out_mm);
     const Lanes inner = middle_of(lanes, half);
-    const auto centre = round_texture(relief_of(inner).tone, inner);
+    return round_texture(relief_of(inner).tone, inner);
+}
+
+std::optional<PithCrossing> pith_crossing(const std::optional<RoundTexture>& centre, const FlatStrip& flat) {
     if (!centre || centre->s_mm <= 0.0 || centre->s_mm >= flat.path_mm) {
         return std::nullopt;
     }

@@ -1,6 +1,7 @@
 #include "libimaging/boundary/propose_reading.h"
 
 #include "libcore/specimen/path_check.h"
+#include "libimaging/boundary/beside.h"
 #include "libimaging/boundary/breaks.h"
 #include "libimaging/boundary/candidate_of.h"
 #include "libimaging/boundary/direction.h"
@@ -162,7 +163,12 @@ LanesOptions lanes_for(const ReadingRequest& request) {
 }
 
 /// Looks of the whole strip at a step that still shows the edge of a gap.
-std::vector<Gap> pale_gaps(const Lanes& lanes, const FlatStrip& strip, double first, double last) {
+struct CoarseLooks {
+    std::vector<ColumnLook> looks;
+    int step = 1;
+};
+
+CoarseLooks coarse_looks(const Lanes& lanes, const FlatStrip& strip) {
     constexpr double px_per_mm = 45.0;
     const int step = std::max(1, static_cast<int>(std::lround(1.0 / (px_per_mm * strip.px_mm))));
     FlatStrip coarse;
@@ -172,8 +178,12 @@ std::vector<Gap> pale_gaps(const Lanes& lanes, const FlatStrip& strip, double fi
     coarse.px_mm = strip.px_mm * step;
     coarse.lane_mm = strip.lane_mm;
     const Lanes seen = coarser(lanes, px_per_mm);
-    std::vector<Gap> gaps =
-        pale_gaps_on_path(looks_of(seen, coarse, seen.columns(), 0), first / step, last / step, coarse.px_mm);
+    return {looks_of(seen, coarse, seen.columns(), 0), step};
+}
+
+std::vector<Gap> pale_gaps(const CoarseLooks& coarse, double px_mm, double first, double last) {
+    const int step = coarse.step;
+    std::vector<Gap> gaps = pale_gaps_on_path(coarse.looks, first / step, last / step, px_mm * step);
     for (Gap& gap : gaps) {
         gap.from = (gap.from + 0.5) * step - 0.5;
         gap.to = (gap.to + 0.5) * step - 0.5;
@@ -248,14 +258,17 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     const WoodJudgement wood = wood_of(request, *lanes);
     const WoodModel& model = wood_model(wood.type);
     const FlatStrip strip = flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm(), flattening);
-    if (const auto why = why_no_wood(wood_signs(*lanes, relief, strip), model.type, geometry.length_mm())) {
+    auto signs = beside([&] { return wood_signs(*lanes, relief, strip); });
+    auto looks = beside([&] { return coarse_looks(*lanes, strip); });
+    const std::vector<Mark> marks = model.marks(strip);
+    if (const auto why = why_no_wood(signs.get(), model.type, geometry.length_mm())) {
         return tl::unexpected(no_wood(scan.header().file, "no wood with rings across the path was found: " + *why));
     }
-    const std::vector<Mark> marks = model.marks(strip);
     const OuterEnd outer = outer_end(*lanes, strip, marks);
     const double first = outer.edge_seen ? outer.column : strip.column(0.0);
     const double last = strip.column(strip.path_mm);
-    const std::vector<Gap> gaps = together(gaps_on_path(strip, first, last), pale_gaps(*lanes, strip, first, last));
+    const std::vector<Gap> gaps =
+        together(gaps_on_path(strip, first, last), pale_gaps(looks.get(), strip.px_mm, first, last));
 
     Reading reading;
     reading.wood = model.type;
