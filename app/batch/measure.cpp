@@ -12,12 +12,14 @@
 #include <cstdio>
 #include <filesystem>
 #include <memory>
+#include <optional>
 
 namespace pithward::batch {
 
 namespace {
 
-Outcome<MeasuredScan> measure_scan(const std::string& file, const MeasureOptions& options, const MeasureTask& task) {
+Outcome<MeasuredScan> measure_scan(const std::string& file, const MeasureOptions& options, const MeasureTask& task,
+                                   const Work& work) {
     const auto scan = ScanFile::open(file);
     if (!scan) {
         return tl::unexpected(scan.error());
@@ -33,8 +35,13 @@ Outcome<MeasuredScan> measure_scan(const std::string& file, const MeasureOptions
     MeasuredScan measured{file, {}};
     DroppedCores dropped(file, cores->size());
     const std::string stem = std::filesystem::path(file).stem().string();
+    std::vector<std::optional<Outcome<MeasuredReading>>> read(cores->size());
+    work.share_out(static_cast<int>(cores->size()), [&](int i) {
+        const auto k = static_cast<std::size_t>(i);
+        read[k] = read_core(*scan, *scale, task, (*cores)[k], work);
+    });
     for (std::size_t i = 0; i < cores->size(); ++i) {
-        auto reading = read_core(*scan, *scale, task, (*cores)[i]);
+        Outcome<MeasuredReading>& reading = *read[i];
         if (reading) {
             reading->reading.core = series_id(stem, i, cores->size());
             measured.readings.push_back(std::move(*reading));
@@ -100,12 +107,14 @@ Exit run(const MeasureOptions& options, const CommonOptions& common) {
         return report(free.error());
     }
     use_threads(common.threads);
+    Work work;
+    work.threads = common.threads;
     if (const auto usable = check_scans(options, *task); !usable) {
         return report(usable.error());
     }
     std::vector<MeasuredScan> scans;
     for (const std::string& file : options.scans) {
-        auto measured = measure_scan(file, options, *task);
+        auto measured = measure_scan(file, options, *task, work);
         if (!measured) {
             return report(measured.error());
         }

@@ -19,19 +19,19 @@ Outcome<std::vector<FoundCore>> paths_on(const ScanFile& scan, const Calibration
 }
 
 Outcome<MeasuredReading> read_core(const ScanFile& scan, const ScanScale& scale, const MeasureTask& task,
-                                   const FoundCore& core) {
+                                   const FoundCore& core, const Work& work) {
     ReadingRequest request = request_for(core, scan.header().file, scale.for_path(core.path));
     request.wood = task.wood;
     request.outer = task.outer;
     request.last_year = task.last_year;
-    auto reading = propose_reading(scan, request);
+    auto reading = propose_reading(scan, request, work);
     if (!reading) {
         return tl::unexpected(reading.error());
     }
     scale.add_findings(*reading);
     auto series = measure(*reading);
     if (series) {
-        *reading = with_pith(std::move(*reading), *series);
+        *reading = with_pith(std::move(*reading), *series, {}, work);
         series = measure(*reading); // with the pith on the core the innermost ring has a width
     }
     if (!series) {

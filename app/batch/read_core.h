@@ -16,6 +16,6 @@ namespace pithward::batch {
 
 /// Reads one core along its path, measures it and judges its pith.
 [[nodiscard]] Outcome<MeasuredReading> read_core(const ScanFile& scan, const ScanScale& scale, const MeasureTask& task,
-                                                 const FoundCore& core);
+                                                 const FoundCore& core, const Work& work = {});
 
 } // namespace pithward::batch

@@ -27,9 +27,10 @@ constexpr double farthest_told_mm = 150.0; ///< An interval that reaches farther
 
 class Judge {
 public:
-    Judge(const Reading& reading, const RingSeries& series, const PithKnowledge& knowledge)
+    Judge(const Reading& reading, const RingSeries& series, const PithKnowledge& knowledge, const Work& work)
         : reading_(reading)
         , knowledge_(knowledge)
+        , work_(work)
         , widths_(inner_widths(reading, series)) {}
 
     PithJudgement judge() {
@@ -50,7 +51,7 @@ public:
             nothing(*why);
             return std::move(judgement_);
         }
-        const PithPosterior posterior = pith_posterior(inner.arcs);
+        const PithPosterior posterior = pith_posterior(inner.arcs, work_);
         const DistanceRange ours = range_of(posterior);
         if (!tells(ours)) {
             nothing("the rings at the inner end are too flat to tell where the pith is");
@@ -88,7 +89,7 @@ private:
         }
         const InnerArcs inner = unusable() ? InnerArcs{InnerFrame({}, {1.0, 0.0}, {1.0, 1.0})} : inner_arcs(reading_);
         if (!inner.arcs.empty() && !wrongly_bent(inner.arcs)) {
-            const PithPosterior posterior = pith_posterior(inner.arcs);
+            const PithPosterior posterior = pith_posterior(inner.arcs, work_);
             const DistanceRange curves = range_of(posterior);
             if (tells(curves)) {
                 add_other("the curve of the rings", curves, seen, pith);
@@ -214,18 +215,20 @@ private:
 
     const Reading& reading_;
     const PithKnowledge& knowledge_;
+    const Work& work_;
     std::vector<double> widths_;
     PithJudgement judgement_;
 };
 
 } // namespace
 
-PithJudgement judge_pith(const Reading& reading, const RingSeries& series, const PithKnowledge& knowledge) {
-    return Judge(reading, series, knowledge).judge();
+PithJudgement judge_pith(const Reading& reading, const RingSeries& series, const PithKnowledge& knowledge,
+                         const Work& work) {
+    return Judge(reading, series, knowledge, work).judge();
 }
 
-Reading with_pith(Reading reading, const RingSeries& series, const PithKnowledge& knowledge) {
-    PithJudgement judgement = judge_pith(reading, series, knowledge);
+Reading with_pith(Reading reading, const RingSeries& series, const PithKnowledge& knowledge, const Work& work) {
+    PithJudgement judgement = judge_pith(reading, series, knowledge, work);
     std::erase_if(reading.findings, [](const Finding& finding) {
         return finding.kind == FindingKind::Pith && finding.state == Finding::State::Open;
     });

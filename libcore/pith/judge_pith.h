@@ -3,6 +3,7 @@
 #include "libcore/pith/rings_to_pith.h"
 #include "libcore/specimen/reading.h"
 #include "libcore/specimen/ring_series.h"
+#include "libcore/specimen/work.h"
 
 #include <optional>
 #include <vector>
@@ -26,10 +27,11 @@ struct PithJudgement {
 /// one disagrees beyond both intervals, that is a finding. No number is made up of two or fewer boundaries, flat arcs,
 /// arcs that bend the wrong way or both ways, or a centre beyond the stem. `series` is what measuring the reading gave.
 [[nodiscard]] PithJudgement judge_pith(const Reading& reading, const RingSeries& series,
-                                       const PithKnowledge& knowledge = {});
+                                       const PithKnowledge& knowledge = {}, const Work& work = {});
 
 /// The reading with its pith judged anew: sets `pith`, drops the open findings of that kind and adds and numbers the
 /// new ones. Measure again afterwards where the pith is on the core: the innermost ring has a width then.
-[[nodiscard]] Reading with_pith(Reading reading, const RingSeries& series, const PithKnowledge& knowledge = {});
+[[nodiscard]] Reading with_pith(Reading reading, const RingSeries& series, const PithKnowledge& knowledge = {},
+                                const Work& work = {});
 
 } // namespace pithward

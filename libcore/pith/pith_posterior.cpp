@@ -89,30 +89,32 @@ double PithPosterior::swell_mm() const {
     return std::exp(sum);
 }
 
-PithPosterior pith_posterior(std::span<const Arc> arcs) {
+PithPosterior pith_posterior(std::span<const Arc> arcs, const Work& work) {
     const Weigher first_look(arcs, few_swells());
     const Weigher weigher(arcs, all_swells());
     Range range;
-    std::vector<Circle> circles;
-    for (int i = 0; i < range.count; ++i) {
+    std::vector<Circle> circles(static_cast<std::size_t>(range.count));
+    work.share_out(range.count, [&](int i) {
         const double distance = std::exp(range.at(i));
-        circles.push_back(first_look.rough_circle(distance, first_look.guess(distance), Weigher::guess_step));
-    }
+        circles[static_cast<std::size_t>(i)] =
+            first_look.rough_circle(distance, first_look.guess(distance), Weigher::guess_step);
+    });
     constexpr double fine_enough = 0.06; // of log distance
     constexpr int most_rounds = 3;
     bool fine = false;
     for (int round = 1; !fine; ++round) {
         const Range part = part_of(range, circles, 21);
         fine = part.step() <= fine_enough || round == most_rounds;
-        std::vector<Circle> finer;
-        for (int i = 0; i < part.count; ++i) {
+        std::vector<Circle> finer(static_cast<std::size_t>(part.count));
+        work.share_out(part.count, [&](int i) {
             const auto near = static_cast<int>((part.at(i) - range.from) / range.step());
             const double guess =
                 circles[static_cast<std::size_t>(std::clamp(near, 0, range.count - 1))].likeliest_angle;
             const double distance = std::exp(part.at(i));
-            finer.push_back(fine ? weigher.circle(distance, guess, 0.5 * Weigher::guess_step)
-                                 : weigher.rough_circle(distance, guess, 0.5 * Weigher::guess_step));
-        }
+            finer[static_cast<std::size_t>(i)] = fine
+                                                     ? weigher.circle(distance, guess, 0.5 * Weigher::guess_step)
+                                                     : weigher.rough_circle(distance, guess, 0.5 * Weigher::guess_step);
+        });
         range = part;
         circles = std::move(finer);
     }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "libcore/pith/arcs.h"
+#include "libcore/specimen/work.h"
 
 #include <Eigen/Core>
 
@@ -41,7 +42,7 @@ private:
 /// and lastings of swells. Distances are cut ever finer where they are likely; at each, directions about the likeliest
 /// one are weighed. What is known beforehand is weak: cores are aimed at the pith, so beyond some 30 mm a distance is
 /// the less likely the longer it is; swells are mostly under 2 % of the radius. Needs at least one arc.
-[[nodiscard]] PithPosterior pith_posterior(std::span<const Arc> arcs);
+[[nodiscard]] PithPosterior pith_posterior(std::span<const Arc> arcs, const Work& work = {});
 
 /// Distances beyond this are not considered.
 inline constexpr double farthest_mm = 300.0;

@@ -1,6 +1,6 @@
 #include "libimaging/boundary/filters.h"
 
-#include <Eigen/Core>
+#include <opencv2/core/hal/intrin.hpp>
 #include <opencv2/core/utility.hpp>
 #include <opencv2/imgproc.hpp>
 
@@ -34,8 +34,6 @@ void share_out(int count, int length, const std::function<void(const cv::Range&)
 
 /// So many rows are smoothed at once: their sums don't wait for each other.
 constexpr int side_by_side = 4;
-using Cells = Eigen::Array<float, side_by_side, 1>;
-using Sums = Eigen::Array<double, side_by_side, 1>;
 
 /// Running means along up to `side_by_side` rows, in place.
 class RunningMeans {
@@ -43,7 +41,7 @@ public:
     RunningMeans(int columns, int half)
         : half_(half)
         , columns_(columns)
-        , line_(static_cast<std::size_t>(columns + 2 * half), Cells::Zero())
+        , line_(static_cast<std::size_t>(side_by_side) * static_cast<std::size_t>(columns + 2 * half))
         , next_(line_) {}
 
     void over(cv::Mat1f rows) {
@@ -51,45 +49,57 @@ public:
         for (int k = 0; k < side_by_side; ++k) {
             row[static_cast<std::size_t>(k)] = rows[std::min(k, rows.rows - 1)];
         }
-        Cells* in = line_.data() + half_;
         for (int c = 0; c < columns_; ++c) {
-            in[c] = Cells(row[0][c], row[1][c], row[2][c], row[3][c]);
+            cv::v_store(cells(line_, c), cv::v_float32x4(row[0][c], row[1][c], row[2][c], row[3][c]));
         }
         for (int pass = 0; pass < passes; ++pass) {
             once();
             line_.swap(next_);
         }
-        const Cells* out = line_.data() + half_;
         for (int c = 0; c < columns_; ++c) {
+            const float* mean = cells(line_, c);
             for (std::size_t k = 0; k < row.size(); ++k) {
-                row[k][c] = out[c](static_cast<Eigen::Index>(k));
+                row[k][c] = mean[k];
             }
         }
     }
 
 private:
+    /// The cells of one column; there are `half` more columns than the rows have at each end.
+    [[nodiscard]] float* cells(std::vector<float>& line, int column) const {
+        return line.data() + static_cast<std::ptrdiff_t>(side_by_side) * (column + half_);
+    }
+
     void once() {
-        Cells* const from = line_.data() + half_;
-        Cells* const to = next_.data() + half_;
-        const int last = columns_ - 1;
-        std::fill_n(line_.begin(), half_, from[0]);
-        std::fill_n(from + last + 1, half_, from[last]);
-        const double share = 1.0 / (2 * half_ + 1);
-        Sums sum = Sums::Zero();
-        for (int k = -half_; k < half_; ++k) {
-            sum += from[k].cast<double>();
+        const cv::v_float32x4 first = cv::v_load(cells(line_, 0));
+        const cv::v_float32x4 last = cv::v_load(cells(line_, columns_ - 1));
+        for (int k = 1; k <= half_; ++k) {
+            cv::v_store(cells(line_, -k), first);
+            cv::v_store(cells(line_, columns_ - 1 + k), last);
         }
-        for (int c = 0; c <= last; ++c) {
-            sum += from[c + half_].cast<double>();
-            to[c] = (sum * share).cast<float>();
-            sum -= from[c - half_].cast<double>();
+        const cv::v_float64x2 share = cv::v_setall_f64(1.0 / (2 * half_ + 1));
+        cv::v_float64x2 sum = cv::v_setzero_f64();      // of the first two rows
+        cv::v_float64x2 sum_high = cv::v_setzero_f64(); // and of the other two
+        const auto add = [&](const cv::v_float32x4& values) {
+            sum += cv::v_cvt_f64(values);
+            sum_high += cv::v_cvt_f64_high(values);
+        };
+        for (int k = -half_; k < half_; ++k) {
+            add(cv::v_load(cells(line_, k)));
+        }
+        for (int c = 0; c < columns_; ++c) {
+            add(cv::v_load(cells(line_, c + half_)));
+            cv::v_store(cells(next_, c), cv::v_cvt_f32(sum * share, sum_high * share));
+            const cv::v_float32x4 left = cv::v_load(cells(line_, c - half_));
+            sum -= cv::v_cvt_f64(left);
+            sum_high -= cv::v_cvt_f64_high(left);
         }
     }
 
     int half_;
     int columns_;
-    std::vector<Cells> line_; ///< `half_` cells longer than the rows at each end.
-    std::vector<Cells> next_;
+    std::vector<float> line_;
+    std::vector<float> next_;
 };
 
 /// Smooths along rows or along columns, in place.

@@ -2,6 +2,8 @@
 
 #include "libimaging/boundary/filters.h"
 
+#include <opencv2/core/utility.hpp>
+
 #include <algorithm>
 #include <cmath>
 
@@ -22,6 +24,8 @@ constexpr float familiar = 0.6F;       ///< ... and at which it surely is.
 constexpr int refits = 2;              ///< Least squares, repeated.
 constexpr int next_to_path = 2;        ///< So many lanes on both sides of the path are the first to be laid onto.
 constexpr double alike_lanes_mm = 0.2; ///< Neighbouring lanes move alike.
+constexpr double piece_mm = 80.0;      ///< A strip is followed in pieces of this length, several at once, ...
+constexpr double margin_windows = 2.5; ///< ... each seen with so many long windows beyond its ends.
 constexpr double around_path_mm = 1.2; ///< The move at the path is taken from the lanes within this.
 
 // The lanes on both sides of the path are followed at once, in matrices with a row for each side.
@@ -153,9 +157,8 @@ cv::Mat1f at_path(const cv::Mat1f& moves, double lane_mm) {
     return out;
 }
 
-} // namespace
-
-cv::Mat1f follow_rings(const cv::Mat1f& soft, const cv::Mat1f& solid, double px_mm, double lane_mm,
+/// The moves on one piece of a strip.
+cv::Mat1f follow_piece(const cv::Mat1f& soft, const cv::Mat1f& solid, double px_mm, double lane_mm,
                        const FollowRound& round) {
     const int centre = soft.rows / 2;
     LanesBefore before(soft, solid, std::max(1.0, round.memory / lane_mm));
@@ -175,6 +178,24 @@ cv::Mat1f follow_rings(const cv::Mat1f& soft, const cv::Mat1f& solid, double px_
         known.row(0).copyTo(moves.row(centre + off));
         known.row(1).copyTo(moves.row(centre - off));
     }
+    return moves;
+}
+
+} // namespace
+
+cv::Mat1f follow_rings(const cv::Mat1f& soft, const cv::Mat1f& solid, double px_mm, double lane_mm,
+                       const FollowRound& round) {
+    const int piece = static_cast<int>(piece_mm / px_mm);
+    const int margin = static_cast<int>(margin_windows * afar_window * round.window_s / px_mm);
+    cv::Mat1f moves(soft.size());
+    cv::parallel_for_(cv::Range(0, (soft.cols + piece - 1) / piece), [&](const cv::Range& part) {
+        for (int k = part.start; k < part.end; ++k) {
+            const cv::Range own(k * piece, std::min(soft.cols, (k + 1) * piece));
+            const cv::Range seen(std::max(0, own.start - margin), std::min(soft.cols, own.end + margin));
+            const cv::Mat1f found = follow_piece(soft.colRange(seen), solid.colRange(seen), px_mm, lane_mm, round);
+            found.colRange(own.start - seen.start, own.end - seen.start).copyTo(moves.colRange(own));
+        }
+    });
     moves = smooth(moves, alike_lanes_mm / lane_mm, 0.5 * round.window_s / px_mm);
     const cv::Mat1f path = at_path(moves, lane_mm);
     for (int lane = 0; lane < moves.rows; ++lane) {
