@@ -58,10 +58,18 @@ constexpr OddsModel odds{
 
 constexpr SequenceOptions sequence{.taken = 0.4};
 
+constexpr double left_out = 0.1; ///< Share of the strip at each end that is not learnt from.
+
 /// Lanes that are surely of this core.
 cv::Range middle_lanes(const Lanes& lanes) {
     const int half = std::min(lanes.centre(), static_cast<int>(middle_mm / lanes.lane_mm));
     return {lanes.centre() - half, lanes.centre() + half + 1};
+}
+
+/// Without the ends, which may be bark or the mount: their strong edges would outweigh the lines.
+cv::Range inner_columns(const Lanes& lanes) {
+    const int end = static_cast<int>(left_out * lanes.columns());
+    return {end, lanes.columns() - end};
 }
 
 /// +1 when the lines are darker than the ground, -1 when they are paler: the stronger of the two tails after smoothing
@@ -71,9 +79,10 @@ double line_sign(const cv::Mat1f& ground, const cv::Mat1f& solid, const Lanes& l
     const cv::Mat1f line = masked_smooth(ground, solid, across, line_mm / lanes.px_mm) -
                            masked_smooth(ground, solid, across, 3.0 * line_mm / lanes.px_mm);
     const cv::Range middle = middle_lanes(lanes);
+    const cv::Range inner = inner_columns(lanes);
     double third = 0.0;
     for (int lane = middle.start; lane < middle.end; ++lane) {
-        for (int c = 0; c < line.cols; ++c) {
+        for (int c = inner.start; c < inner.end; ++c) {
             const double v = static_cast<double>(line(lane, c) * solid(lane, c));
             third += v * v * v;
         }
@@ -113,8 +122,8 @@ cv::Mat1f mixed_ground(const std::array<cv::Mat1f, 3>& ground, const cv::Mat1f& 
     const cv::Mat1f flow = ring_flow(grey, solid, lanes, flow_plan);
     std::array<cv::Mat1f, 3> flat;
     for (std::size_t c = 0; c < flat.size(); ++c) {
-        flat[c] =
-            smooth(flatten(ground[c], flow, lanes.px_mm).rowRange(middle_lanes(lanes)), 0.0, soft_mm / lanes.px_mm);
+        const cv::Mat1f straight = flatten(ground[c], flow, lanes.px_mm);
+        flat[c] = smooth(straight(middle_lanes(lanes), inner_columns(lanes)), 0.0, soft_mm / lanes.px_mm);
     }
     const std::array<double, 3> mix = agreeing_mix(flat, lanes.lane_mm);
     return mix[0] * ground[0] + mix[1] * ground[1] + mix[2] * ground[2];
