@@ -30,7 +30,7 @@ void MainWindow::bind_edits() {
             }
         });
     }
-    // These are about the boundary under the cursor, else about the one in hand.
+    // These are about the boundary in hand; Confirm takes the one under the cursor in hand first.
     actions_.on(Confirm, [this] {
         take_under_cursor();
         editor_.confirm_and_step();

@@ -122,10 +122,10 @@ cv::Mat1f ring_flow(const cv::Mat1f& values, const cv::Mat1f& solid, const Lanes
         const int coarser = std::max(1, static_cast<int>(round.feature / (columns_a_feature * px_mm)));
         cv::Mat1f coarse = shorten(flow, coarser);
         const cv::Mat1f known = coarse.clone();
-        const double coarse_mm = px_mm * coarser;
-        const cv::Mat1f change = slope_change(flatten(shorten(short_values, coarser), coarse, coarse_mm),
-                                              flatten(shorten(short_solid, coarser), coarse, coarse_mm), round, plan,
-                                              coarse_mm, lanes.lane_mm, lanes.centre());
+        const double coarse_px_mm = px_mm * coarser;
+        const cv::Mat1f change = slope_change(flatten(shorten(short_values, coarser), coarse, coarse_px_mm),
+                                              flatten(shorten(short_solid, coarser), coarse, coarse_px_mm), round, plan,
+                                              coarse_px_mm, lanes.lane_mm, lanes.centre());
         add_slopes(change, static_cast<float>(lanes.lane_mm), lanes.centre(), coarse);
         flow += lengthen(coarse - known, coarser, flow.cols);
     }
