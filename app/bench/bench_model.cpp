@@ -147,7 +147,7 @@ Outcome<bool> BenchModel::change(const std::function<Outcome<bool>(Document&)>& 
 Outcome<bool> BenchModel::change(BenchScan& scan, std::size_t index,
                                  const std::function<Outcome<bool>(Document&)>& act) {
     Document document = scan.documents[index];
-    const auto changed = act(document);
+    auto changed = act(document);
     if (!changed || !*changed) {
         return changed;
     }
