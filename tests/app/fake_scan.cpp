@@ -88,7 +88,7 @@ OpenedScan fake_scan(const std::string& path) {
         return candidate;
     };
     scan.strip = [](const StripRequest& request, const Work&) -> Outcome<StripImage> {
-        const double length = request.path.back().x - request.path.front().x;
+        const double length = std::abs(request.path.back().x - request.path.front().x);
         StripImage strip{QImage(static_cast<int>(length), 60, QImage::Format_RGB32), {}, 0.0};
         strip.picture.fill(QColor(200, 150, 90));
         strip.light.assign(static_cast<std::size_t>(length), 0.5F);
