@@ -1,5 +1,6 @@
 #include "tests/app/fake_scan.h"
 
+#include <cmath>
 #include <filesystem>
 #include <numbers>
 #include <thread>
