@@ -1,5 +1,6 @@
 #include "libimaging/scan/scan_file.h"
 
+#include "libimaging/scan/first_damage.h"
 #include "libimaging/scan/load_image.h"
 #include "libimaging/scan/scratch.h"
 #include "libimaging/scan/vips_image.h"
@@ -15,35 +16,9 @@
 
 namespace pithward {
 
-using scan::damaged;
-
-namespace {
-
-/// The first damage that was met while a file was read. It stays the one told, whatever is met later.
-class FirstDamage {
-public:
-    Fault met_in(const std::string& path) {
-        const std::scoped_lock lock(guard_);
-        if (!fault_) {
-            fault_ = damaged(path);
-        }
-        return *fault_;
-    }
-    [[nodiscard]] std::optional<Fault> fault() const {
-        const std::scoped_lock lock(guard_);
-        return fault_;
-    }
-
-private:
-    mutable std::mutex guard_;
-    std::optional<Fault> fault_;
-};
-
-} // namespace
-
 struct ScanFile::State {
     scan::LoadedImage image;
-    FirstDamage damage;
+    scan::FirstDamage damage;
     std::once_flag scratch_wanted;
     std::optional<Outcome<scan::Scratch>> scratch; ///< Made when pixels of a scan that needs it are first asked for.
 

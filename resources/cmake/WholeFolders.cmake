@@ -1,6 +1,6 @@
 # Compiles the files of a folder as one. Most of what a file costs is headers and templates that its neighbours use too, and
 # the sanitizers and clang-tidy make that several times as dear. Names in unnamed namespaces differ within a folder for this (tests/house looks).
-# The release build takes the program file by file, so it notices an include that is missing, and the tests by folders.
+# The debug build takes the program file by file: quicker after a change of one file, and it notices an include that is missing.
 
 # Wood models are alike by design, and so are their names.
 set(separate_folders boundary/wood)
