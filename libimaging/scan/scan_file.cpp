@@ -16,9 +16,11 @@
 
 namespace pithward {
 
+using scan::FirstDamage;
+
 struct ScanFile::State {
     scan::LoadedImage image;
-    scan::FirstDamage damage;
+    FirstDamage damage;
     std::once_flag scratch_wanted;
     std::optional<Outcome<scan::Scratch>> scratch; ///< Made when pixels of a scan that needs it are first asked for.
 
