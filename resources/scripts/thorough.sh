@@ -21,10 +21,12 @@ build() {
     cmake --build --preset "$preset" --parallel "$jobs" ${1:+--target "$@"} -- -k 0
 }
 
-# All but the accuracy on many whole cores and sites, which takes long and uses no code that the other tests leave out.
+# Under the sanitizers all runs but accuracy and trials: they do many times over what the other tests do once.
+in_bulk='^accuracy|Trial'
+
 sanitize_address() {
     required "Build asan" build asan
-    tests "Tests under asan" build/asan --exclude-regex '^accuracy|SlipTrial'
+    tests "Tests under asan" build/asan --exclude-regex "$in_bulk"
 }
 
 # What runs in several threads is libimaging.
@@ -33,7 +35,7 @@ sanitize_threads() {
     required "Configure tsan" cmake --preset tsan
     # shellcheck disable=SC2046 # target names are words
     required "Build tsan" build tsan $(targets_of build/tsan 'test_(scan|strip|boundary)')
-    tests "Tests under tsan" build/tsan --exclude-regex NOT_BUILT
+    tests "Tests under tsan" build/tsan --exclude-regex "NOT_BUILT|$in_bulk"
 }
 
 # fuzz_one TARGET: a minute, from its committed corpus and what earlier runs added to it.

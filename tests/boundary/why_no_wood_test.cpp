@@ -83,19 +83,19 @@ void expect_not_read(const cv::Mat1f& values, const std::string& what) {
     }
 }
 
-TEST(WhyNoWood, NoiseIsNoWood) {
+TEST(NoWoodTrial, NoiseIsNoWood) {
     expect_not_read(textured_noise(0.0, 0.0), "white noise");
     expect_not_read(textured_noise(2.0, 2.0), "fine clouds");
     expect_not_read(textured_noise(6.0, 6.0), "clouds");
     expect_not_read(textured_noise(14.0, 14.0), "broad clouds");
 }
 
-TEST(WhyNoWood, StreaksAreNoWoodWhicheverWayTheyRun) {
+TEST(NoWoodTrial, StreaksAreNoWoodWhicheverWayTheyRun) {
     expect_not_read(textured_noise(30.0, 3.0), "across");
     expect_not_read(textured_noise(3.0, 30.0), "along");
 }
 
-TEST(WhyNoWood, ClothAndPrintAreNoWood) {
+TEST(NoWoodTrial, ClothAndPrintAreNoWood) {
     expect_not_read(cloth(16.0), "fine cloth");
     expect_not_read(cloth(50.0), "coarse cloth");
     expect_not_read(print(), "print");
@@ -118,7 +118,7 @@ TEST(WhyNoWood, APathAlongTheRingsIsToldSo) {
     EXPECT_NE(reading.error().what.find("runs along the path"), std::string::npos) << reading.error().line();
 }
 
-TEST(WhyNoWood, WoodOfAnyKindIsReadAlsoAsOnePathAcrossThePith) {
+TEST(NoWoodTrial, WoodOfAnyKindIsReadAlsoAsOnePathAcrossThePith) {
     const TemporaryFolder folder;
     for (const demo::Timber timber : {demo::Timber::Larch, demo::Timber::Ash, demo::Timber::Beech}) {
         demo::Scene scene = clear_scene(515, 3, 40);

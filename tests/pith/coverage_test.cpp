@@ -40,7 +40,7 @@ test::TracedStem some_stem(std::mt19937_64& random) {
     return stem;
 }
 
-TEST(Coverage, NineOfTenIntervalsHoldTheDistance) {
+TEST(CoverageTrial, NineOfTenIntervalsHoldTheDistance) {
     std::mt19937_64 random(20251125);
     int told = 0;
     int held = 0;
