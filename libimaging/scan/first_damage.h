@@ -1,6 +1,6 @@
 #pragma once
 
-#include "libimaging/scan/vips_image.h"
+#include "libimaging/scan/load_image.h"
 
 #include <mutex>
 #include <optional>
