@@ -28,7 +28,9 @@ Outcome<MeasuredReading> read_core(const ScanFile& scan, const ScanScale& scale,
     if (!reading) {
         return tl::unexpected(reading.error());
     }
-    scale.add_findings(*reading);
+    if (const auto added = scale.add_findings(*reading); !added) {
+        return tl::unexpected(added.error());
+    }
     auto series = measure(*reading);
     if (series) {
         *reading = with_pith(std::move(*reading), *series, {}, work);

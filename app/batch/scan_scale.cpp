@@ -1,5 +1,6 @@
 #include "app/batch/scan_scale.h"
 
+#include "libimaging/boundary/beside.h"
 #include "libimaging/calibrate/find_ruler.h"
 #include "libimaging/calibrate/scale_findings.h"
 
@@ -7,13 +8,10 @@ namespace pithward::batch {
 
 namespace {
 
-/// The scales along the lines given, or along a ruler found that is to be used.
-Outcome<std::vector<RulerScale>> ruler_scales(const ScanFile& scan, const std::optional<Calibration>& told,
-                                              const RulerTask& task, const std::optional<RulerScale>& found) {
+/// The scales along the lines given.
+Outcome<std::vector<RulerScale>> drawn_rulers(const ScanFile& scan, const std::optional<Calibration>& told,
+                                              const RulerTask& task) {
     std::vector<RulerScale> scales;
-    if (task.search == RulerTask::Search::Use && found) {
-        scales.push_back(*found);
-    }
     for (const RulerLine& line : task.lines) {
         auto along = task.apart ? scale_between(scan.header(), line, *task.apart, told)
                                 : scale_along(scan, line, task.graduation, told);
@@ -25,17 +23,17 @@ Outcome<std::vector<RulerScale>> ruler_scales(const ScanFile& scan, const std::o
     return scales;
 }
 
-Outcome<std::optional<RulerScale>> found_ruler(const ScanFile& scan, const std::optional<Calibration>& told,
-                                               const RulerTask& task) {
-    if (!told || task.search == RulerTask::Search::No || !task.lines.empty()) {
-        return std::optional<RulerScale>();
+/// The scale along a ruler that is to be found and used.
+Outcome<std::vector<RulerScale>> found_ruler(const ScanFile& scan, const Calibration& told) {
+    const auto found = find_ruler(scan, told);
+    if (!found) {
+        return tl::unexpected(found.error());
     }
-    auto found = find_ruler(scan, *told);
-    if (found && !*found && task.search == RulerTask::Search::Use) {
+    if (!*found) {
         return fail(scan.header().file, "no ruler was found on the scan",
                     "draw a line along its marks with --ruler \"x,y x,y\"");
     }
-    return found;
+    return std::vector{**found};
 }
 
 } // namespace
@@ -44,12 +42,19 @@ Calibration ScanScale::for_path(const std::vector<ImagePoint>& path) const {
     return rulers ? rulers->for_path(path) : told.value_or(Calibration());
 }
 
-void ScanScale::add_findings(Reading& reading) const {
+Outcome<void> ScanScale::add_findings(Reading& reading) const {
     if (rulers) {
         add_scale_findings(reading, *rulers, told);
-    } else if (seen && told) {
-        add_seen_ruler_finding(reading, *seen, *told);
+    } else if (seen.valid()) {
+        const auto& found = seen.get();
+        if (!found) {
+            return tl::unexpected(found.error());
+        }
+        if (*found) {
+            add_seen_ruler_finding(reading, **found, *told);
+        }
     }
+    return {};
 }
 
 Outcome<ScanScale> scale_of(const ScanFile& scan, std::optional<double> given_dpi, const RulerTask& task) {
@@ -61,16 +66,16 @@ Outcome<ScanScale> scale_of(const ScanFile& scan, std::optional<double> given_dp
     if (believed) {
         scale.told = *believed;
     }
-    auto found = found_ruler(scan, scale.told, task);
-    if (!found) {
-        return tl::unexpected(found.error());
+    const bool look = scale.told && task.lines.empty();
+    if (look && task.search == RulerTask::Search::Compare) {
+        scale.seen = boundary::beside([&scan, told = *scale.told] { return find_ruler(scan, told); }).share();
     }
-    auto scales = ruler_scales(scan, scale.told, task, *found);
+    auto scales = look && task.search == RulerTask::Search::Use ? found_ruler(scan, *scale.told)
+                                                                : drawn_rulers(scan, scale.told, task);
     if (!scales) {
         return tl::unexpected(scales.error());
     }
     if (scales->empty()) {
-        scale.seen = *found;
         return scale;
     }
     auto rulers = calibration_by_rulers(scan.header(), std::move(*scales), scale.told);

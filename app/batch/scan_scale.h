@@ -6,6 +6,7 @@
 #include "libimaging/calibrate/ruler_calibration.h"
 #include "libimaging/scan/scan_file.h"
 
+#include <future>
 #include <optional>
 #include <vector>
 
@@ -27,10 +28,12 @@ struct RulerTask {
 struct ScanScale {
     std::optional<Calibration> told; ///< By the file's tag or the user.
     std::optional<RulerCalibration> rulers;
-    std::optional<RulerScale> seen; ///< A ruler that was found and only compared.
+    /// A ruler on the scan that is only compared. It is sought while the cores are read, so the scan must live as long.
+    std::shared_future<Outcome<std::optional<RulerScale>>> seen;
 
     [[nodiscard]] Calibration for_path(const std::vector<ImagePoint>& path) const;
-    void add_findings(Reading& reading) const;
+    /// Says where scales disagree. Waits for the ruler. Fails where the scan can't be read.
+    [[nodiscard]] Outcome<void> add_findings(Reading& reading) const;
 };
 
 /// The scale by the rulers given or found, else by the user's word, else by the file's tag. Fails where none of these

@@ -1,5 +1,6 @@
 #include "libimaging/boundary/relief.h"
 
+#include "libimaging/boundary/beside.h"
 #include "libimaging/boundary/filters.h"
 #include "libimaging/robust/median.h"
 
@@ -38,10 +39,12 @@ Agreement agreement_of(const Lanes& lanes, int step) {
     const int half = middle_lanes(lanes);
     const cv::Range middle(lanes.centre() - half, lanes.centre() + half + 1);
     std::array<cv::Mat1f, 3> fine;
-    for (std::size_t c = 0; c < fine.size(); ++c) {
-        const cv::Mat1f tone = tone_of(shorten(lanes.rgb[c].rowRange(middle), step));
-        fine[c] = tone - smooth(tone, 0.0, background_mm / (lanes.px_mm * step));
-    }
+    cv::parallel_for_(cv::Range(0, 3), [&](const cv::Range& part) {
+        for (auto c = static_cast<std::size_t>(part.start); c < static_cast<std::size_t>(part.end); ++c) {
+            const cv::Mat1f tone = tone_of(shorten(lanes.rgb[c].rowRange(middle), step));
+            fine[c] = tone - smooth(tone, 0.0, background_mm / (lanes.px_mm * step));
+        }
+    });
     Agreement found;
     for (int i = 0; i < 3; ++i) {
         for (int j = 0; j < 3; ++j) {
@@ -77,6 +80,16 @@ std::array<float, 3> best_mix(const Lanes& lanes, int step) {
         }
     }
     return {static_cast<float>(mix[0]), static_cast<float>(mix[1]), static_cast<float>(mix[2])};
+}
+
+cv::Mat1f mixed(const Lanes& lanes, const std::array<float, 3>& mix) {
+    cv::Mat1f brightness(lanes.rgb[0].size());
+    cv::parallel_for_(cv::Range(0, brightness.rows), [&](const cv::Range& part) {
+        cv::Mat1f rows = brightness.rowRange(part);
+        rows = lanes.rgb[0].rowRange(part) * mix[0] + lanes.rgb[1].rowRange(part) * mix[1] +
+               lanes.rgb[2].rowRange(part) * mix[2];
+    });
+    return brightness;
 }
 
 /// Brightness of the wood near each column: a running median of the middle lanes' median.
@@ -157,10 +170,10 @@ Relief relief_of(const Lanes& lanes) {
     const double coarse = lanes.px_mm * step;
     Relief relief;
     relief.mix = best_mix(lanes, step);
-    const cv::Mat1f brightness =
-        lanes.rgb[0] * relief.mix[0] + lanes.rgb[1] * relief.mix[1] + lanes.rgb[2] * relief.mix[2];
-    relief.solid = solid_wood(brightness, lanes, step);
+    const cv::Mat1f brightness = mixed(lanes, relief.mix);
+    auto solid_all = beside([&] { return solid_wood(brightness, lanes, step); });
     relief.tone = tone_of(brightness);
+    relief.solid = solid_all.get();
 
     const cv::Mat1f solid = shorten(relief.solid, step);
     const cv::Mat1f tone = shorten(relief.tone, step);

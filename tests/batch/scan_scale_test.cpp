@@ -48,7 +48,7 @@ TEST(ScanScale, IsTheRulersWhereALineIsGiven) {
         EXPECT_EQ(word(calibration.source), "ruler");
         EXPECT_NEAR(calibration.dpi_x(), 1230.0, 0.2);
         Reading reading = short_reading();
-        scale->add_findings(reading);
+        ASSERT_TRUE(scale->add_findings(reading).has_value());
         ASSERT_EQ(reading.findings.size(), tag > 100.0 ? 1U : 0U); // 2.5 % from the tag
     }
 }
@@ -60,9 +60,9 @@ TEST(ScanScale, IsTheTagsWhereNoLineIsGivenAndARulerSeenIsCompared) {
         const auto scale = scale_of(scan.scan, std::nullopt, {});
         ASSERT_TRUE(scale.has_value()) << scale.error().line();
         EXPECT_EQ(scale->for_path({}).source, Calibration::Source::FileTag);
-        EXPECT_TRUE(scale->seen.has_value());
+        EXPECT_TRUE(scale->seen.get().value().has_value());
         Reading reading = short_reading();
-        scale->add_findings(reading);
+        ASSERT_TRUE(scale->add_findings(reading).has_value());
         ASSERT_EQ(reading.findings.size(), tag == 1200.0 ? 1U : 0U);
         if (tag == 1200.0) {
             EXPECT_EQ(reading.findings[0].kind, FindingKind::Scale);
