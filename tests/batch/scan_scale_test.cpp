@@ -79,7 +79,7 @@ TEST(ScanScale, FindsTheRulerAndUsesItWhenAsked) {
     EXPECT_EQ(used->for_path({}).source, Calibration::Source::Ruler);
     EXPECT_NEAR(used->for_path({}).dpi_x(), 1230.0, 0.2);
     const auto not_looked_for = scale_of(scan.scan, std::nullopt, search(RulerTask::Search::No));
-    EXPECT_FALSE(not_looked_for->seen.has_value());
+    EXPECT_FALSE(not_looked_for->seen.valid());
 }
 
 TEST(ScanScale, SaysSoWhereThereIsNone) {
@@ -89,7 +89,7 @@ TEST(ScanScale, SaysSoWhereThereIsNone) {
     const auto none = scale_of(scan, std::nullopt, search(RulerTask::Search::Use));
     ASSERT_FALSE(none.has_value());
     EXPECT_NE(none.error().what.find("no ruler"), std::string::npos);
-    EXPECT_FALSE(scale_of(scan, std::nullopt, {})->seen.has_value());
+    EXPECT_FALSE(scale_of(scan, std::nullopt, {})->seen.get().value().has_value());
     EXPECT_FALSE(scale_of(scan, 1e9, {}).has_value());
 }
 
