@@ -1,5 +1,5 @@
 #include "app/batch/command.h"
-#include "app/bench/window_program.h"
+#include "app/bench/window/window_program.h"
 
 #include <CLI/CLI.hpp>
 #include <spdlog/sinks/stdout_color_sinks.h>

@@ -36,44 +36,42 @@ double apart(ImagePoint a, ImagePoint b) {
     return std::hypot(a.x - b.x, a.y - b.y);
 }
 
-} // namespace
-
-std::optional<NearBoundary> nearest_boundary(const MeasuredCore& core, const std::string& scan, ImagePoint at,
-                                             double reach_px) {
-    constexpr double end_share = 0.6; // of the way from the path to the end of the line
-    std::optional<NearBoundary> nearest;
-    for (const Boundary& boundary : core.reading.boundaries) {
+/// The boundary or candidate whose line passes nearest to a place, within `reach_px`.
+template <typename Line>
+const Line* nearest_line(const std::vector<Line>& lines, const MeasuredCore& core, const std::string& scan,
+                         ImagePoint at, double reach_px) {
+    const Line* nearest = nullptr;
+    for (const Line& line : lines) {
         // A line is no longer than the core is broad, so what is far off can't be near.
-        if (!lies_on(core.reading, boundary.leg, scan) ||
-            apart(boundary.at, at) > 2.5 * core.half_breadth_px + reach_px) {
+        if (!lies_on(core.reading, line.leg, scan) || apart(line.at, at) > 2.5 * core.half_breadth_px + reach_px) {
             continue;
         }
-        const QPolygonF line = line_across(boundary.curve, boundary.at, boundary.tangent, core.half_breadth_px);
-        const double distance = foot_of(line, {at.x, at.y}).distance;
+        const QPolygonF drawn = line_across(line.curve, line.at, line.tangent, core.half_breadth_px);
+        const double distance = foot_of(drawn, {at.x, at.y}).distance;
         if (distance <= reach_px) {
             reach_px = distance;
-            nearest = NearBoundary{boundary.id, apart(boundary.at, at) > end_share * core.half_breadth_px};
+            nearest = &line;
         }
     }
     return nearest;
 }
 
+} // namespace
+
+std::optional<NearBoundary> nearest_boundary(const MeasuredCore& core, const std::string& scan, ImagePoint at,
+                                             double reach_px) {
+    constexpr double end_share = 0.6; // of the way from the path to the end of the line
+    const Boundary* nearest = nearest_line(core.reading.boundaries, core, scan, at, reach_px);
+    if (nearest == nullptr) {
+        return std::nullopt;
+    }
+    return NearBoundary{nearest->id, apart(nearest->at, at) > end_share * core.half_breadth_px};
+}
+
 std::optional<CandidateId> nearest_candidate(const MeasuredCore& core, const std::string& scan, ImagePoint at,
                                              double reach_px) {
-    std::optional<CandidateId> nearest;
-    for (const Candidate& candidate : core.reading.not_annual) {
-        if (!lies_on(core.reading, candidate.leg, scan) ||
-            apart(candidate.at, at) > 2.5 * core.half_breadth_px + reach_px) {
-            continue;
-        }
-        const QPolygonF line = line_across(candidate.curve, candidate.at, candidate.tangent, core.half_breadth_px);
-        const double distance = foot_of(line, {at.x, at.y}).distance;
-        if (distance <= reach_px) {
-            reach_px = distance;
-            nearest = candidate.id;
-        }
-    }
-    return nearest;
+    const Candidate* nearest = nearest_line(core.reading.not_annual, core, scan, at, reach_px);
+    return nearest != nullptr ? std::optional(nearest->id) : std::nullopt;
 }
 
 std::optional<PathFoot> foot_on_path(const Reading& reading, const std::string& scan, ImagePoint at, double reach_px) {

@@ -1,4 +1,4 @@
-#include "app/bench/bench_control.h"
+#include "app/bench/control/bench_control.h"
 #include "tests/app/fake_scan.h"
 
 #include <gtest/gtest.h>

@@ -1,4 +1,4 @@
-#include "app/bench/draw_path_tool.h"
+#include "app/bench/tools/draw_path_tool.h"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "app/bench/opened_scan.h"
+#include "app/bench/model/opened_scan.h"
 
 #include <string>
 

@@ -1,4 +1,4 @@
-#include "app/bench/tile_cache.h"
+#include "app/bench/scan_view/tile_cache.h"
 
 #include <gtest/gtest.h>
 

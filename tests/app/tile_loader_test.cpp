@@ -1,4 +1,4 @@
-#include "app/bench/tile_loader.h"
+#include "app/bench/scan_view/tile_loader.h"
 
 #include <gtest/gtest.h>
 

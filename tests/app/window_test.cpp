@@ -1,7 +1,7 @@
-#include "app/bench/main_window.h"
-#include "app/bench/message_bar.h"
-#include "app/bench/scan_view.h"
-#include "app/bench/series_plot.h"
+#include "app/bench/lanes/series_plot.h"
+#include "app/bench/panels/message_bar.h"
+#include "app/bench/scan_view/scan_view.h"
+#include "app/bench/window/main_window.h"
 #include "tests/app/fake_scan.h"
 
 #include <gtest/gtest.h>

@@ -26,7 +26,7 @@ TEST(Dependencies, AWrongIncludeIsSeen) {
     EXPECT_TRUE(outside("libimaging/scan/scan_file.cpp", "QImage"));
     EXPECT_TRUE(outside("libimaging/scan/scan_file.cpp", "opencv2/imgcodecs.hpp"));
     EXPECT_TRUE(outside("app/batch/measure.cpp", "QWidget"));
-    EXPECT_TRUE(outside("app/bench/tile_loader.cpp", "vips/vips.h"));
+    EXPECT_TRUE(outside("app/bench/scan_view/tile_loader.cpp", "vips/vips.h"));
     EXPECT_FALSE(outside("libcore/record/store.cpp", "QSqlDatabase"));
 
     const auto ours = [](const char* file, const char* name) { return objection(file, {name, true, 1}); };

@@ -1,0 +1,89 @@
+#include "app/bench/control/core_reader.h"
+
+#include "libcore/edit/apply.h"
+#include "libcore/specimen/width_series.h"
+
+#include <algorithm>
+#include <filesystem>
+#include <utility>
+
+namespace pithward::bench {
+
+namespace {
+
+/// A part of longer work, as its own.
+Work part_of(const Work& work, double from, double to) {
+    return Work{work.stop, [work, from, to](double done) { work.report(from + (to - from) * done); }};
+}
+
+bool in_doubt(const Reading& reading, FindingKind kind) {
+    return std::ranges::any_of(reading.findings, [kind](const Finding& finding) {
+        return finding.kind == kind && finding.state == Finding::State::Open;
+    });
+}
+
+} // namespace
+
+std::optional<WoodType> said_wood(const Reading& reading) {
+    return in_doubt(reading, FindingKind::Wood) ? std::nullopt : std::optional(reading.wood);
+}
+
+OuterWood said_outer(const Reading& reading) {
+    return in_doubt(reading, FindingKind::OuterWood) ? OuterWood::Unknown : reading.outer;
+}
+
+ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, const Work& work) {
+    constexpr double share_of_finding = 0.3;
+    ReadCores result;
+    const auto found = scan.find_cores(calibration, part_of(work, 0.0, share_of_finding));
+    if (!found) {
+        result.faults.push_back(found.error());
+        result.damaged = scan.is_damaged();
+        return result;
+    }
+    const double each = (1.0 - share_of_finding) / static_cast<double>(std::max<std::size_t>(1, found->size()));
+    double from = share_of_finding;
+    const std::string stem = std::filesystem::path(scan.name()).stem().string();
+    for (std::size_t i = 0; i < found->size() && !work.stopped(); ++i) {
+        const FoundCore& core = (*found)[i];
+        auto read = read_path(scan, request_for(core, scan.name(), calibration), core.width_mm,
+                              part_of(work, from, from + each));
+        from += each;
+        if (read) {
+            read->reading.core = series_id(stem, i, found->size());
+            result.cores.push_back(std::move(*read));
+        } else {
+            result.faults.push_back(read.error());
+        }
+    }
+    return result;
+}
+
+Outcome<picture::MeasuredCore> read_path(const OpenedScan& scan, const ReadingRequest& request, double breadth_mm,
+                                         const Work& work) {
+    auto reading = scan.propose(request, work);
+    if (!reading) {
+        return tl::unexpected(reading.error());
+    }
+    auto ready = readied(std::move(*reading));
+    if (!ready) {
+        return tl::unexpected(ready.error());
+    }
+    return picture::measured(std::move(*ready), breadth_mm);
+}
+
+ReadingRequest request_of(const Reading& reading, const Calibration& calibration) {
+    ReadingRequest request;
+    request.calibration = calibration;
+    if (!reading.path.legs.empty()) {
+        request.scan_name = reading.path.legs.front().scan;
+        request.path = reading.path.legs.front().points;
+    }
+    request.bark_end = reading.bark_end;
+    request.wood = said_wood(reading);
+    request.outer = said_outer(reading);
+    request.last_year = reading.last_year;
+    return request;
+}
+
+} // namespace pithward::bench

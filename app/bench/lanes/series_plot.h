@@ -1,0 +1,56 @@
+#pragma once
+
+#include "app/bench/model/bench_model.h"
+
+#include <QWidget>
+
+class QCustomPlot;
+class QCPGraph;
+class QCPItemStraightLine;
+class QCPItemText;
+
+namespace pithward::bench {
+
+/// The widths of the present core by year, or by ring number from the bark while undated; the bark end is on the right.
+/// Tied to the scan by ring numbers.
+class SeriesPlot : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit SeriesPlot(const BenchModel& model, QWidget* parent = nullptr);
+
+    /// Picks a ring out; 0 for none.
+    void pick_ring(int number);
+    [[nodiscard]] int picked_ring() const { return picked_; }
+
+signals:
+    /// The ring under the cursor; 0 for none.
+    void ring_pointed(int number);
+    /// A ring was clicked, or chosen with the arrow keys.
+    void ring_chosen(int number);
+
+protected:
+    void changeEvent(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void refill();
+    void recolour();
+    void step_ring(int by);
+    /// The ring at a place of the plot; 0 for none.
+    [[nodiscard]] int ring_at(QPointF at) const;
+    [[nodiscard]] double key_of(const Ring& ring) const;
+
+    const BenchModel& model_;
+    QCustomPlot* plot_;
+    QCPGraph* widths_;
+    QCPGraph* absent_;
+    QCPItemStraightLine* cursor_;
+    QCPItemText* readout_;
+    bool dated_ = false;
+    int picked_ = 0;
+};
+
+} // namespace pithward::bench

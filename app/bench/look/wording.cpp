@@ -1,0 +1,140 @@
+#include "app/bench/look/wording.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <cmath>
+
+namespace pithward::bench {
+
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("Wording", text);
+}
+
+QString number(double value, int decimals) {
+    QLocale locale;
+    locale.setNumberOptions(QLocale::OmitGroupSeparator);
+    return locale.toString(value, 'f', decimals);
+}
+
+QString width_of(const Ring& ring, bool with_sd) {
+    if (ring.absent) {
+        return tr("locally absent");
+    }
+    if (!ring.width) {
+        return tr("not measured");
+    }
+    const QString width = in_words(*ring.width);
+    return with_sd && ring.sd > Millimetres() ? tr("%1 ± %2").arg(width, in_words(ring.sd)) : width;
+}
+
+} // namespace
+
+QString name_of(WoodType wood) {
+    switch (wood) {
+    case WoodType::Conifer:
+        return tr("Conifer");
+    case WoodType::RingPorous:
+        return tr("Ring-porous");
+    case WoodType::DiffusePorous:
+        return tr("Diffuse-porous");
+    }
+    return {};
+}
+
+QString name_of(OuterWood outer) {
+    switch (outer) {
+    case OuterWood::Complete:
+        return tr("Complete ring");
+    case OuterWood::Unfinished:
+        return tr("Unfinished ring");
+    case OuterWood::Lost:
+        return tr("Outer wood lost");
+    case OuterWood::Unknown:
+        return tr("Not known");
+    }
+    return {};
+}
+
+QString name_of(FindingKind kind) {
+    switch (kind) {
+    case FindingKind::PossiblyFalse:
+        return tr("Possibly a false ring");
+    case FindingKind::PossiblyOverlooked:
+        return tr("Possibly overlooked");
+    case FindingKind::Doubtful:
+        return tr("Doubtful boundary");
+    case FindingKind::OuterWood:
+        return tr("Wood under the bark");
+    case FindingKind::BarkEnd:
+        return tr("Bark end");
+    case FindingKind::LostWood:
+        return tr("Lost wood");
+    case FindingKind::Wedging:
+        return tr("Wedging ring");
+    case FindingKind::Scale:
+        return tr("Scale");
+    case FindingKind::Pith:
+        return tr("Pith");
+    case FindingKind::PastPith:
+        return tr("Past the pith?");
+    case FindingKind::Wood:
+        return tr("Kind of wood");
+    case FindingKind::Slip:
+        return tr("Slip against the site");
+    }
+    return {};
+}
+
+QString name_of(Calibration::Source source) {
+    switch (source) {
+    case Calibration::Source::FileTag:
+        return tr("the file's tag");
+    case Calibration::Source::Given:
+        return tr("your word");
+    case Calibration::Source::Ruler:
+        return tr("the ruler");
+    }
+    return {};
+}
+
+QString in_words(const Calibration& calibration) {
+    const QString x = number(calibration.dpi_x(), 0);
+    const QString y = number(calibration.dpi_y(), 0);
+    return tr("%1 dpi, by %2").arg(x == y ? x : tr("%1 × %2").arg(x, y), name_of(calibration.source));
+}
+
+QString in_words(const BarkEnd& bark_end) {
+    const QString how = QString::fromStdString(bark_end.how);
+    if (how == "given") {
+        return tr("As you said");
+    }
+    const QString source = how == "bark"        ? tr("bark is seen")
+                           : how == "polarity"  ? tr("by latewood edges")
+                           : how == "curvature" ? tr("by ring curvature")
+                                                : how;
+    const QString percent = bark_end.probability > 0.99 ? tr("over 99") : number(100.0 * bark_end.probability, 0);
+    return tr("%1 % sure, %2").arg(percent, source);
+}
+
+QString in_words(Millimetres length, int decimals) {
+    return tr("%1 mm").arg(number(length.value(), decimals));
+}
+
+QString name_of(const Ring& ring) {
+    return ring.year ? QString::number(ring.year->value()) : tr("Ring %1").arg(ring.number);
+}
+
+QString ring_in_short(const Ring& ring) {
+    return tr("%1 · %2").arg(name_of(ring), width_of(ring, false));
+}
+
+QString ring_in_full(const Ring& ring) {
+    if (!ring.year) {
+        return tr("Ring %1 from the bark: %2").arg(ring.number).arg(width_of(ring, true));
+    }
+    return tr("%1, ring %2 from the bark: %3").arg(name_of(ring)).arg(ring.number).arg(width_of(ring, true));
+}
+
+} // namespace pithward::bench

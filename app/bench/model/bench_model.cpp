@@ -1,0 +1,174 @@
+#include "app/bench/model/bench_model.h"
+
+#include "app/bench/model/edit_stamp.h"
+#include "libcore/edit/edits_between.h"
+
+#include <algorithm>
+#include <iterator>
+#include <utility>
+
+namespace pithward::bench {
+
+namespace {
+
+/// What the program reads is sound (read_path sees to it), so it can be opened.
+Document opened(const picture::MeasuredCore& core) {
+    return Document::open(core.reading).value_or(Document{});
+}
+
+} // namespace
+
+BenchModel::BenchModel(QObject* parent)
+    : QObject(parent) {
+    connect(
+        this, &BenchModel::noted, this, [this] { emit changed(std::exchange(gathered_, Changes())); },
+        Qt::QueuedConnection);
+}
+
+const BenchScan* BenchModel::find(int id) const {
+    const auto scan = std::ranges::find(scans_, id, &BenchScan::id);
+    return scan == scans_.end() ? nullptr : &*scan;
+}
+
+BenchScan* BenchModel::at(int id) {
+    const auto scan = std::ranges::find(scans_, id, &BenchScan::id);
+    return scan == scans_.end() ? nullptr : &*scan;
+}
+
+const picture::MeasuredCore* BenchModel::core() const {
+    const BenchScan* shown = scan();
+    return shown != nullptr && core_ >= 0 && core_ < static_cast<int>(shown->cores.size()) ? &shown->cores[core_]
+                                                                                           : nullptr;
+}
+
+const Document* BenchModel::document() const {
+    return core() != nullptr ? &scan()->documents[static_cast<std::size_t>(core_)] : nullptr;
+}
+
+int BenchModel::add_scan(OpenedScan opened, std::optional<Calibration> calibration) {
+    BenchScan scan;
+    scan.id = next_id_++;
+    scan.opened = std::make_shared<const OpenedScan>(std::move(opened));
+    scan.calibration = calibration;
+    scans_.push_back(std::move(scan));
+    note(ScanList);
+    return scans_.back().id;
+}
+
+void BenchModel::remove_scan(int id) {
+    std::erase_if(scans_, [id](const BenchScan& scan) { return scan.id == id; });
+    if (id == shown_) {
+        const int first = scans_.empty() ? 0 : scans_.front().id;
+        shown_ = find(shown_before_) != nullptr ? shown_before_ : first;
+        core_ = 0;
+    }
+    note(ScanList | ShownScan | Cores | PresentCore);
+}
+
+void BenchModel::show_scan(int id) {
+    if (id != shown_ && find(id) != nullptr) {
+        shown_before_ = shown_;
+        shown_ = id;
+        core_ = 0;
+        note(ShownScan | Cores | PresentCore);
+    }
+}
+
+void BenchModel::show_core(int index) {
+    const BenchScan* shown = scan();
+    if (shown != nullptr && index != core_ && index >= 0 && index < static_cast<int>(shown->cores.size())) {
+        core_ = index;
+        note(PresentCore);
+    }
+}
+
+void BenchModel::set_calibration(int id, const Calibration& calibration) {
+    BenchScan* scan = at(id);
+    if (scan == nullptr || scan->calibration == calibration) {
+        return;
+    }
+    scan->calibration = calibration;
+    scan->cores.clear();
+    scan->documents.clear();
+    scan->searched = false;
+    ++scan->revision;
+    note(ShownScan | Cores | PresentCore);
+}
+
+bool BenchModel::put_cores(int id, std::uint64_t revision, std::vector<picture::MeasuredCore> cores) {
+    BenchScan* scan = at(id);
+    if (scan == nullptr || scan->revision != revision) {
+        return false;
+    }
+    scan->cores = std::move(cores);
+    scan->documents.clear();
+    std::ranges::transform(scan->cores, std::back_inserter(scan->documents), opened);
+    scan->searched = true;
+    ++scan->revision;
+    if (id == shown_) {
+        core_ = 0;
+    }
+    note(ScanList | Cores | PresentCore);
+    return true;
+}
+
+bool BenchModel::put_core(int id, std::uint64_t revision, std::size_t index, picture::MeasuredCore core,
+                          const std::string& label) {
+    BenchScan* scan = at(id);
+    if (scan == nullptr || scan->revision != revision) {
+        return false;
+    }
+    if (index < scan->cores.size()) {
+        scan->cores[index].half_breadth_px = core.half_breadth_px;
+        const auto changed = change(*scan, index, [&](Document& document) {
+            return document.make(edits_between(document.reading(), core.reading, label), stamp_now());
+        });
+        if (!changed) {
+            return false;
+        }
+    } else {
+        index = scan->cores.size();
+        scan->documents.push_back(opened(core));
+        scan->cores.push_back(std::move(core));
+    }
+    ++scan->revision;
+    if (id == shown_) {
+        core_ = static_cast<int>(index);
+    }
+    note(ScanList | Cores | PresentCore);
+    return true;
+}
+
+Outcome<bool> BenchModel::change(const std::function<Outcome<bool>(Document&)>& act) {
+    BenchScan* scan = at(shown_);
+    return scan != nullptr && core() != nullptr ? change(*scan, static_cast<std::size_t>(core_), act) : false;
+}
+
+Outcome<bool> BenchModel::change(BenchScan& scan, std::size_t index,
+                                 const std::function<Outcome<bool>(Document&)>& act) {
+    Document document = scan.documents[index];
+    auto changed = act(document);
+    if (!changed || !*changed) {
+        return changed;
+    }
+    auto again = picture::measured(document.reading());
+    if (!again) {
+        return tl::unexpected(again.error());
+    }
+    again->half_breadth_px = scan.cores[index].half_breadth_px;
+    scan.cores[index] = std::move(*again);
+    scan.documents[index] = std::move(document);
+    ++scan.revision;
+    note(ScanList | Cores);
+    return true;
+}
+
+void BenchModel::note(Changes changes) {
+    const bool first = !gathered_;
+    gathered_ |= changes;
+    if (first) {
+        emit noted();
+    }
+}
+
+} // namespace pithward::bench

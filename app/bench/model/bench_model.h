@@ -1,0 +1,93 @@
+#pragma once
+
+#include "app/bench/model/opened_scan.h"
+#include "app/picture/measured_core.h"
+#include "libcore/edit/document.h"
+
+#include <QFlags>
+#include <QObject>
+#include <cstdint>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace pithward::bench {
+
+/// One scan on the bench with what has been read from it.
+struct BenchScan {
+    int id = 0; ///< Stays the same while other scans come and go.
+    std::shared_ptr<const OpenedScan> opened;
+    std::optional<Calibration> calibration; ///< Nothing: the file's tag is not believed and nobody has said.
+    std::vector<picture::MeasuredCore> cores;
+    std::vector<Document> documents; ///< One for each of the cores: the door to its changes, with their log.
+    bool searched = false;           ///< The program has looked for cores.
+    std::uint64_t revision = 0;      ///< Goes up with every change of this scan.
+};
+
+/// Everything that is on the bench. All changes go through its functions, on the GUI thread; everybody else reads.
+/// Changes are gathered: `changed` comes once when control returns to the event loop.
+class BenchModel : public QObject {
+    Q_OBJECT
+
+public:
+    enum Change {
+        ScanList = 1,    ///< Scans came or went.
+        ShownScan = 2,   ///< Another scan is shown, or its scale is another.
+        Cores = 4,       ///< Readings of the shown scan changed.
+        PresentCore = 8, ///< Another core is the present one.
+    };
+    Q_DECLARE_FLAGS(Changes, Change)
+
+    explicit BenchModel(QObject* parent = nullptr);
+
+    [[nodiscard]] const std::vector<BenchScan>& scans() const { return scans_; }
+    [[nodiscard]] const BenchScan* find(int id) const;
+    /// The scan that is shown; null on an empty bench.
+    [[nodiscard]] const BenchScan* scan() const { return find(shown_); }
+    /// The present core of the shown scan; null when there is none.
+    [[nodiscard]] const picture::MeasuredCore* core() const;
+    [[nodiscard]] int core_index() const { return core_; }
+    /// The document behind the present core; null when there is none.
+    [[nodiscard]] const Document* document() const;
+
+    /// Puts a scan on the bench and answers with its id.
+    int add_scan(OpenedScan opened, std::optional<Calibration> calibration);
+    /// Takes a scan off the bench; the one that was shown before it is shown again.
+    void remove_scan(int id);
+    void show_scan(int id);
+    void show_core(int index);
+
+    void set_calibration(int id, const Calibration& calibration);
+    /// A result of work that was begun at `revision`. False when the scan has changed since or is gone: then nothing is
+    /// done.
+    bool put_cores(int id, std::uint64_t revision, std::vector<picture::MeasuredCore> cores);
+    /// A result for one core. That of a core that is there comes in as an edit under this label, so that it can be
+    /// undone; `index` past the end adds one.
+    bool put_core(int id, std::uint64_t revision, std::size_t index, picture::MeasuredCore core,
+                  const std::string& label);
+    /// Changes the present core through its document. False where nothing changed. Refused as `Document` says, or where
+    /// the changed reading can't be measured; then all is as before.
+    Outcome<bool> change(const std::function<Outcome<bool>(Document&)>& act);
+
+signals:
+    void changed(pithward::bench::BenchModel::Changes changes);
+    /// For the class itself: comes back when control returns to the event loop.
+    void noted();
+
+private:
+    BenchScan* at(int id);
+    Outcome<bool> change(BenchScan& scan, std::size_t index, const std::function<Outcome<bool>(Document&)>& act);
+    void note(Changes changes);
+
+    std::vector<BenchScan> scans_;
+    int next_id_ = 1;
+    int shown_ = 0;
+    int shown_before_ = 0;
+    int core_ = 0;
+    Changes gathered_;
+};
+
+} // namespace pithward::bench
+
+Q_DECLARE_OPERATORS_FOR_FLAGS(pithward::bench::BenchModel::Changes)

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "app/bench/control/scan_jobs.h"
+
+#include <QWidget>
+
+class QAction;
+class QLabel;
+class QProgressBar;
+
+namespace pithward::bench {
+
+/// What runs beside the window, how far it is, and a button to stop it. Hidden while nothing runs.
+class ProgressLine : public QWidget {
+    Q_OBJECT
+
+public:
+    ProgressLine(const ScanJobs& jobs, QAction* cancel, QWidget* parent = nullptr);
+
+private:
+    QLabel* title_;
+    QProgressBar* bar_;
+};
+
+} // namespace pithward::bench

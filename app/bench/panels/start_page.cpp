@@ -1,0 +1,70 @@
+#include "app/bench/panels/start_page.h"
+
+#include "app/bench/look/icons.h"
+
+#include <QAction>
+#include <QEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace pithward::bench {
+
+namespace {
+
+class Emblem : public QLabel {
+public:
+    Emblem() { redraw(); }
+
+protected:
+    void changeEvent(QEvent* event) override {
+        if (event->type() == QEvent::PaletteChange) {
+            redraw();
+        }
+        QLabel::changeEvent(event);
+    }
+
+private:
+    void redraw() {
+        QColor ink = palette().color(QPalette::WindowText);
+        ink.setAlphaF(0.55F);
+        setPixmap(drawn_icon("core", ink).pixmap(QSize(96, 96), devicePixelRatioF()));
+    }
+};
+
+} // namespace
+
+StartPage::StartPage(QAction* open, QWidget* parent)
+    : QWidget(parent) {
+    auto* title = new QLabel(tr("Open a scan of increment cores"));
+    QFont large = title->font();
+    large.setPointSizeF(large.pointSizeF() * 1.6);
+    title->setFont(large);
+    title->setAlignment(Qt::AlignCenter);
+    auto* text = new QLabel(tr("Sanded and scanned, TIFF, PNG or JPEG. Pithward finds the cores, marks the ring\n"
+                               "boundaries and measures the widths; you look at what is in doubt."));
+    text->setAlignment(Qt::AlignCenter);
+    auto* button = new QPushButton(tr("Open scan…"));
+    button->setDefault(true);
+    button->setMinimumWidth(180);
+    button->setToolTip(open->toolTip());
+    connect(button, &QPushButton::clicked, open, &QAction::trigger);
+    auto* drop = new QLabel(tr("or drop scans or a folder here"));
+    drop->setAlignment(Qt::AlignCenter);
+    drop->setEnabled(false);
+    auto* emblem = new Emblem;
+    emblem->setAlignment(Qt::AlignCenter);
+
+    auto* layout = new QVBoxLayout(this);
+    layout->setSpacing(12);
+    layout->addStretch(2);
+    layout->addWidget(emblem);
+    layout->addWidget(title);
+    layout->addWidget(text);
+    layout->addSpacing(8);
+    layout->addWidget(button, 0, Qt::AlignCenter);
+    layout->addWidget(drop);
+    layout->addStretch(3);
+}
+
+} // namespace pithward::bench

@@ -1,0 +1,139 @@
+#include "app/bench/look/wording.h"
+#include "app/bench/model/edit_stamp.h"
+#include "app/bench/panels/findings_list.h"
+#include "app/bench/panels/message_bar.h"
+#include "app/bench/scan_view/scan_view.h"
+#include "app/bench/tools/mark_break_tool.h"
+#include "app/bench/window/main_window.h"
+
+#include <QInputDialog>
+#include <QLabel>
+#include <QMenu>
+
+// How edits of the present core are tied to the keys, the mouse and the menus.
+
+namespace pithward::bench {
+
+void MainWindow::bind_edits() {
+    using enum ActionId;
+    actions_.on(Undo, [this] { editor_.undo(); });
+    actions_.on(Redo, [this] { editor_.redo(); });
+    actions_.on(ConfirmSure, [this] { editor_.confirm_sure(); });
+    actions_.on(NextBoundary, [this] { editor_.step(1); });
+    actions_.on(PreviousBoundary, [this] { editor_.step(-1); });
+    for (const bool freely : {false, true}) {
+        actions_.on(freely ? AddFreely : AddBoundary, [this, freely] {
+            if (const auto at = view_->cursor()) {
+                editor_.add(*at, freely);
+            } else {
+                messages_->tell(tr("Point at the place on the wood first."));
+            }
+        });
+    }
+    // These are about the boundary in hand; Confirm takes the one under the cursor in hand first.
+    actions_.on(Confirm, [this] {
+        take_under_cursor();
+        editor_.confirm_and_step();
+    });
+    actions_.on(DeleteBoundary, [this] { editor_.remove(); });
+    actions_.on(FalseRing, [this] { editor_.mark_false(); });
+    actions_.on(MarkAbsent, [this] { editor_.add_absent(); });
+    actions_.on(NotAbsent, [this] { editor_.remove_absent(); });
+    actions_.on(Note, [this] { ask_for_note(); });
+    actions_.on(TurnBoundaryLeft, [this] { editor_.turn_by(-1.0); });
+    actions_.on(TurnBoundaryRight, [this] { editor_.turn_by(1.0); });
+    actions_.on(TakeCandidate, [this] {
+        if (const auto at = view_->cursor()) {
+            editor_.take_candidate(*at, 3.0 * view_->reach_px());
+        }
+    });
+    for (const auto kind : {Break::Kind::Crack, Break::Kind::LostWood}) {
+        actions_.on(kind == Break::Kind::Crack ? MarkCrack : MarkLostWood, [this, kind] {
+            view_->take_tool(std::make_unique<MarkBreakTool>(),
+                             [this, kind](const auto& edges) { editor_.add_break(edges.front(), edges.back(), kind); });
+            view_->setFocus();
+        });
+    }
+    actions_.on(TakeProposal, [this] { settle(Finding::State::ProposalTaken); });
+    actions_.on(KeepAsItIs, [this] { settle(Finding::State::KeptAsItIs); });
+    actions_.on(CannotBeTold, [this] { settle(Finding::State::CannotBeTold); });
+}
+
+void MainWindow::tie_edits() {
+    connect(&editor_, &CoreEditor::told, messages_, &MessageBar::tell);
+    connect(&editor_, &CoreEditor::edited, hint_, &QLabel::setText);
+    connect(&editor_, &CoreEditor::edited, messages_, &MessageBar::put_away);
+    connect(&editor_, &CoreEditor::hand_changed, this, [this] {
+        const Boundary* boundary = editor_.in_hand();
+        view_->pick_boundary(boundary != nullptr ? std::optional(boundary->id) : std::nullopt);
+        if (boundary != nullptr) {
+            view_->bring_into_view(boundary->at);
+        }
+        refresh();
+    });
+    connect(view_, &ScanView::boundary_clicked, &editor_, &CoreEditor::take_up);
+    connect(view_, &ScanView::wood_double_clicked, &editor_, &CoreEditor::add);
+    connect(view_, &ScanView::boundary_dropped, this, [this](const GripDrop& drop) {
+        editor_.take_up(drop.id);
+        if (drop.turned) {
+            editor_.turn(drop.id, drop.tangent);
+        } else {
+            editor_.move(drop.id, drop.at);
+        }
+    });
+    connect(view_, &ScanView::menu_wanted, this, &MainWindow::show_menu);
+}
+
+void MainWindow::take_under_cursor() {
+    if (const auto id = view_->under_cursor()) {
+        editor_.take_up(id);
+    }
+}
+
+void MainWindow::settle(Finding::State state) {
+    if (findings_->currentRow() < 0) {
+        findings_->step(1); // nothing is settled unseen
+        return;
+    }
+    const int row = findings_->currentRow();
+    editor_.settle(row + 1, state);
+    findings_->show_after_refill(row); // the next one has moved up to this row
+}
+
+void MainWindow::ask_for_note() {
+    const Boundary* boundary = editor_.in_hand();
+    if (boundary == nullptr) {
+        return;
+    }
+    auto* dialog = new QInputDialog(this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setWindowTitle(tr("Note"));
+    dialog->setLabelText(tr("Note on this boundary:"));
+    dialog->setTextValue(QString::fromStdString(boundary->note));
+    connect(dialog, &QInputDialog::textValueSelected, &editor_, &CoreEditor::annotate);
+    dialog->open();
+}
+
+void MainWindow::show_menu(const QPoint& screen) {
+    take_under_cursor();
+    refresh();
+    auto* menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    using enum ActionId;
+    if (view_->under_cursor()) {
+        for (const ActionId id :
+             {Confirm, DeleteBoundary, FalseRing, MarkAbsent, NotAbsent, TurnBoundaryLeft, TurnBoundaryRight, Note}) {
+            menu->addAction(actions_.at(id));
+        }
+    } else {
+        for (const ActionId id : {AddBoundary, AddFreely, TakeCandidate, MarkCrack, MarkLostWood}) {
+            menu->addAction(actions_.at(id));
+        }
+    }
+    menu->addSeparator();
+    menu->addAction(actions_.at(Undo));
+    menu->addAction(actions_.at(Redo));
+    menu->popup(screen);
+}
+
+} // namespace pithward::bench

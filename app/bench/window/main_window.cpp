@@ -1,0 +1,168 @@
+#include "app/bench/window/main_window.h"
+
+#include "app/bench/lanes/series_plot.h"
+#include "app/bench/lanes/strip_lane.h"
+#include "app/bench/look/icons.h"
+#include "app/bench/model/edit_stamp.h"
+#include "app/bench/panels/core_list.h"
+#include "app/bench/panels/findings_list.h"
+#include "app/bench/panels/message_bar.h"
+#include "app/bench/panels/progress_line.h"
+#include "app/bench/panels/reading_panel.h"
+#include "app/bench/panels/resolution_bar.h"
+#include "app/bench/panels/start_page.h"
+#include "app/bench/scan_view/scan_view.h"
+#include "libcore/edit/edit_log.h"
+
+#include <QDragEnterEvent>
+#include <QLabel>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QStatusBar>
+#include <QToolBar>
+#include <QVBoxLayout>
+
+namespace pithward::bench {
+
+namespace {
+
+QLabel* heading(const QString& text) {
+    auto* label = new QLabel(text);
+    QFont font = label->font();
+    font.setBold(true);
+    label->setFont(font);
+    label->setContentsMargins(12, 8, 12, 4);
+    return label;
+}
+
+/// Parts with movable lines between them, in shares of the whole.
+QSplitter* divided(Qt::Orientation direction, std::initializer_list<std::pair<QWidget*, int>> parts) {
+    constexpr int share_size = 100;
+    auto* splitter = new QSplitter(direction);
+    QList<int> sizes;
+    for (const auto& [part, share] : parts) {
+        splitter->addWidget(part);
+        splitter->setStretchFactor(splitter->count() - 1, share);
+        sizes << share * share_size;
+    }
+    splitter->setSizes(sizes);
+    splitter->setChildrenCollapsible(false);
+    splitter->setHandleWidth(5);
+    return splitter;
+}
+
+QWidget* column(std::initializer_list<QWidget*> parts) {
+    auto* box = new QWidget;
+    auto* layout = new QVBoxLayout(box);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    for (QWidget* part : parts) {
+        layout->addWidget(part);
+    }
+    return box;
+}
+
+} // namespace
+
+MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* parent)
+    : QMainWindow(parent)
+    , control_(std::move(opener))
+    , editor_(control_.model())
+    , appearance_(appearance)
+    , actions_(this)
+    , view_(new ScanView(control_.model()))
+    , strip_(new StripLane(control_.model()))
+    , plot_(new SeriesPlot(control_.model()))
+    , reading_(new ReadingPanel(control_.model()))
+    , cores_(new CoreList(control_.model()))
+    , findings_(new FindingsList(control_.model()))
+    , messages_(new MessageBar)
+    , hint_(new QLabel)
+    , zoom_(new QLabel) {
+    setAcceptDrops(true);
+    setWindowIcon(drawn_icon("core", palette().color(QPalette::WindowText)));
+    resize(1400, 900);
+    actions_.fill(menuBar());
+    auto* bar = addToolBar(tr("Tools"));
+    bar->setObjectName("tools");
+    bar->setMovable(false);
+    bar->setIconSize({22, 22});
+    actions_.fill(bar);
+
+    pages_ = new QStackedWidget;
+    pages_->addWidget(new StartPage(actions_.at(ActionId::Open)));
+    pages_->addWidget(build_bench());
+    setCentralWidget(column({messages_, pages_}));
+    build_status_bar();
+    bind_actions();
+    tie_parts();
+    actions_.draw_icons(palette().color(QPalette::WindowText));
+    refresh();
+}
+
+QWidget* MainWindow::build_bench() {
+    auto* resolution = new ResolutionBar(control_.model());
+    connect(resolution, &ResolutionBar::dpi_given, &control_, &BenchControl::use_dpi);
+    panel_ = build_panel();
+    auto* below = divided(Qt::Horizontal, {{plot_, 1}, {panel_, 1}});
+    return column({resolution, divided(Qt::Vertical, {{view_, 11}, {strip_, 4}, {below, 7}})});
+}
+
+QWidget* MainWindow::build_panel() {
+    auto* facts = column({heading(tr("Cores")), cores_, heading(tr("Reading")), reading_});
+    auto* findings = column({heading(tr("Findings")), findings_});
+    return divided(Qt::Horizontal, {{facts, 5}, {findings, 6}});
+}
+
+void MainWindow::build_status_bar() {
+    statusBar()->addWidget(hint_, 1);
+    statusBar()->addPermanentWidget(new ProgressLine(control_.jobs(), actions_.at(ActionId::Cancel)));
+    statusBar()->addPermanentWidget(zoom_);
+    hint_->setAccessibleName(tr("What is under the cursor"));
+    zoom_->setAccessibleName(tr("Scale of the view"));
+}
+
+void MainWindow::refresh() {
+    const BenchModel& model = control_.model();
+    const BenchScan* scan = model.scan();
+    pages_->setCurrentIndex(scan != nullptr ? 1 : 0);
+    setWindowTitle(scan != nullptr ? tr("%1 – Pithward").arg(QString::fromStdString(scan->opened->name()))
+                                   : tr("Pithward"));
+    const Document* document = model.document();
+    const std::string who = stamp_now().who;
+    actions_.follow({.scan = scan != nullptr,
+                     .scale = scan != nullptr && scan->calibration,
+                     .core = model.core() != nullptr,
+                     .boundary = editor_.in_hand() != nullptr,
+                     .finding = findings_->count() > 0,
+                     .undo = document != nullptr && next_to_undo(document->log(), who),
+                     .redo = document != nullptr && next_to_redo(document->log(), who),
+                     .work = control_.jobs().busy()});
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    if (event->mimeData()->hasUrls()) {
+        event->acceptProposedAction();
+    }
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    QStringList paths;
+    for (const QUrl& url : event->mimeData()->urls()) {
+        if (url.isLocalFile()) {
+            paths << url.toLocalFile();
+        }
+    }
+    control_.open(paths);
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+    if (event->type() == QEvent::PaletteChange) {
+        actions_.draw_icons(palette().color(QPalette::WindowText));
+    }
+    QMainWindow::changeEvent(event);
+}
+
+} // namespace pithward::bench

@@ -1,0 +1,82 @@
+#pragma once
+
+#include "app/bench/actions/actions.h"
+#include "app/bench/control/bench_control.h"
+#include "app/bench/control/core_editor.h"
+#include "app/bench/exporting/exports.h"
+#include "app/bench/look/appearance.h"
+
+#include <QMainWindow>
+
+class QLabel;
+class QStackedWidget;
+
+namespace pithward::bench {
+
+class CoreList;
+class FindingsList;
+class MessageBar;
+class ReadingPanel;
+class ScanView;
+class SeriesPlot;
+class StripLane;
+
+/// The window: puts the parts together and ties them. It decides nothing.
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+
+public:
+    explicit MainWindow(ScanOpener opener, Appearance& appearance, QWidget* parent = nullptr);
+
+    [[nodiscard]] BenchControl& control() { return control_; }
+    [[nodiscard]] CoreEditor& editor() { return editor_; }
+    [[nodiscard]] ScanView& view() { return *view_; }
+    [[nodiscard]] SeriesPlot& plot() { return *plot_; }
+    [[nodiscard]] StripLane& strip() { return *strip_; }
+    [[nodiscard]] MessageBar& messages() { return *messages_; }
+    [[nodiscard]] Actions& actions() { return actions_; }
+
+protected:
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
+private:
+    QWidget* build_bench();
+    QWidget* build_panel();
+    void build_status_bar();
+    void bind_actions();
+    void bind_edits();
+    void tie_parts();
+    void tie_edits();
+    void tie_lanes();
+    void follow_view();
+    void go_to_ring(int number);
+    void settle(Finding::State state);
+    void take_under_cursor();
+    void ask_for_note();
+    void show_menu(const QPoint& screen);
+    void refresh();
+    void point_at_ring(int number);
+    void ask_for_scans();
+    void ask_for_export(const ExportFormat& format);
+    void go_to_end(bool bark);
+
+    BenchControl control_;
+    CoreEditor editor_;
+    Appearance& appearance_;
+    Actions actions_;
+    ScanView* view_;
+    StripLane* strip_;
+    SeriesPlot* plot_;
+    ReadingPanel* reading_;
+    CoreList* cores_;
+    FindingsList* findings_;
+    MessageBar* messages_;
+    QWidget* panel_ = nullptr;
+    QStackedWidget* pages_ = nullptr;
+    QLabel* hint_;
+    QLabel* zoom_;
+};
+
+} // namespace pithward::bench
