@@ -35,6 +35,35 @@ QPolygonF in_view(const std::vector<ImagePoint>& points, const ViewTransform& vi
     return line;
 }
 
+LegView leg_view(const Leg& leg, const std::vector<const Boundary*>& on_leg, const ViewTransform& view, double reach) {
+    LegView seen{in_view(leg.points, view), reach, reach, reach};
+    std::vector<double> up;
+    std::vector<double> down;
+    for (const Boundary* boundary : on_leg) {
+        if (boundary->curve.size() > 1) {
+            const QPointF at = view.to_view(boundary->at);
+            const QPointF normal = upward_normal(foot_of(seen.line, at).direction);
+            const double a = QPointF::dotProduct(view.to_view(boundary->curve.front()) - at, normal);
+            const double b = QPointF::dotProduct(view.to_view(boundary->curve.back()) - at, normal);
+            up.push_back(std::max(a, b));
+            down.push_back(-std::min(a, b));
+        }
+    }
+    const auto usual = [&](std::vector<double>& reaches) {
+        if (reaches.empty()) {
+            return reach;
+        }
+        const auto high = reaches.begin() + (std::ssize(reaches) - 1) * 9 / 10;
+        std::ranges::nth_element(reaches, high);
+        return std::max(0.0, *high);
+    };
+    // What was not traced to the edge may hide how broad the wood is; the two sides together tell.
+    const double lean = 0.5 * (usual(up) - usual(down));
+    seen.up = std::max(usual(up), reach + lean);
+    seen.down = std::max(usual(down), reach - lean);
+    return seen;
+}
+
 BoundaryMark boundary_mark(const Boundary& boundary, const MeasuredCore& core, const ViewTransform& view) {
     const QPolygonF line = line_of(boundary.curve, boundary.at, boundary.tangent, core.half_breadth_px, view);
     auto [upper, lower] = split_around(line, view.to_view(boundary.at), bare_for(length_of(line)));
@@ -59,7 +88,7 @@ Lettering lettering_beside(const BoundaryMark& mark, QPointF at, const LegView& 
             end = point;
         }
     }
-    end += up * std::max(0.0, leg.reach - height(end));
+    end += up * std::max(0.0, leg.up - height(end));
     return {{}, end + up * word_offset, up, {end + up * 1.0, end + up * beside_wood}, false};
 }
 
@@ -110,14 +139,14 @@ FindingMark finding_mark(const Finding& finding, int number, const LegView& leg,
     mark.away = down;
     QPolygonF stretch = piece_of(leg.line, std::min(from.along, to), std::max(from.along, to));
     if (stretch.size() < 2 || std::abs(to - from.along) < 8.0) { // a place: a wedge that points at it
-        const QPointF tip = from.at + down * (leg.reach + beside_wood);
+        const QPointF tip = from.at + down * (leg.down + beside_wood);
         mark.line << tip + down * 8.0 - from.direction * 5.0 << tip << tip + down * 8.0 + from.direction * 5.0;
         mark.number_at = tip + down * number_offset;
         return mark;
     }
     const QPointF middle = foot_of(leg.line, 0.5 * (stretch.front() + stretch.back())).at;
-    mark.number_at = middle + down * (leg.reach + beside_wood + number_offset);
-    stretch.translate(down * (leg.reach + beside_wood + 6.0));
+    mark.number_at = middle + down * (leg.down + beside_wood + number_offset);
+    stretch.translate(down * (leg.down + beside_wood + 6.0));
     stretch.prepend(stretch.front() - down * 6.0);
     stretch.append(stretch.back() - down * 6.0);
     mark.line = stretch;
@@ -127,7 +156,7 @@ FindingMark finding_mark(const Finding& finding, int number, const LegView& leg,
 AbsentMark absent_mark(QPointF at, const QString& text, const LegView& leg) {
     const Foot foot = foot_of(leg.line, at);
     const QPointF down = -upward_normal(foot.direction);
-    const QPointF root = foot.at + down * (leg.reach + beside_wood);
+    const QPointF root = foot.at + down * (leg.down + beside_wood);
     AbsentMark mark;
     mark.away = down;
     mark.text = text;
@@ -146,7 +175,7 @@ BreakMark break_mark(const Break& stretch, const LegView& leg, const ViewTransfo
     for (int i = 0; i < 2; ++i) {
         const Foot foot = foot_of(leg.line, view.to_view(ends[i]));
         const QPointF up = upward_normal(foot.direction);
-        mark.edges[i] = {foot.at - up * leg.reach, foot.at + up * leg.reach};
+        mark.edges[i] = {foot.at - up * leg.down, foot.at + up * leg.up};
     }
     return mark;
 }

@@ -10,11 +10,16 @@ namespace pithward::picture {
 struct LegView {
     QPolygonF line;
     double reach = 0.0; ///< From the path to the edge of the wood.
+    double up = 0.0;    ///< The same on the upper side, where the path does not run in the middle.
+    double down = 0.0;
 };
 
 inline constexpr double beside_wood = 6.0;  ///< From the wood to the first mark beside it.
 inline constexpr double word_offset = 16.0; ///< From the wood to the middle of a word beside it.
 
+/// `on_leg`: the boundaries of this leg, whose curves tell how far the wood reaches to either side.
+[[nodiscard]] LegView leg_view(const Leg& leg, const std::vector<const Boundary*>& on_leg, const ViewTransform& view,
+                               double reach);
 [[nodiscard]] QPolygonF in_view(const std::vector<ImagePoint>& points, const ViewTransform& view);
 [[nodiscard]] BoundaryMark boundary_mark(const Boundary& boundary, const MeasuredCore& core, const ViewTransform& view);
 /// Lettering goes on from the upper end of a boundary's line, off the wood.

@@ -24,9 +24,16 @@ public:
         const double reach = core.half_breadth_px * view.scale();
         const double margin = reach + 3.0 * word_offset;
         near_ = exposed.adjusted(-margin, -margin, margin, margin);
-        for (const Leg& leg : core.reading.path.legs) {
+        std::vector<std::vector<const Boundary*>> on_leg(core.reading.path.legs.size());
+        for (const Boundary& boundary : core.reading.boundaries) {
+            if (boundary.leg < on_leg.size()) {
+                on_leg[boundary.leg].push_back(&boundary);
+            }
+        }
+        for (std::size_t i = 0; i < on_leg.size(); ++i) {
+            const Leg& leg = core.reading.path.legs[i];
             const bool here = leg.scan == scan && leg.points.size() > 1;
-            legs_.push_back(here ? std::optional(LegView{in_view(leg.points, view), reach}) : std::nullopt);
+            legs_.push_back(here ? std::optional(leg_view(leg, on_leg[i], view, reach)) : std::nullopt);
         }
     }
 
@@ -174,7 +181,7 @@ private:
                 mark.numbers = QString::number(mark.number);
                 kept.push_back(&mark);
             } else {
-                (*close)->numbers += QString(" %1").arg(mark.number);
+                (*close)->numbers += QString(", %1").arg(mark.number);
             }
         }
     }

@@ -130,7 +130,7 @@ void paint_ring(QPainter& painter, const RingMark& ring, const QString& word, co
 void paint_finding(QPainter& painter, const FindingMark& finding, const MarksStyle& style) {
     painter.setRenderHint(QPainter::Antialiasing);
     CasedPen(painter, style, style.notice, 3.6, LineForm::Whole).draw(finding.line);
-    paint_word(painter, finding.number_at, finding.away, QString::number(finding.number), style.notice, style, true);
+    paint_word(painter, finding.number_at, finding.away, finding.numbers, style.notice, style, true);
 }
 
 void paint_drawn_path(QPainter& painter, const std::vector<ImagePoint>& points, const QString& first_word,

@@ -1,6 +1,7 @@
 #include "app/picture/nearest_mark.h"
 
 #include "app/picture/polyline.h"
+#include "libcore/edit/path_order.h"
 
 #include <algorithm>
 #include <cmath>
@@ -72,6 +73,23 @@ std::optional<CandidateId> nearest_candidate(const MeasuredCore& core, const std
                                              double reach_px) {
     const Candidate* nearest = nearest_line(core.reading.not_annual, core, scan, at, reach_px);
     return nearest != nullptr ? std::optional(nearest->id) : std::nullopt;
+}
+
+std::optional<BreakId> nearest_break(const MeasuredCore& core, const std::string& scan, ImagePoint at,
+                                     double reach_px) {
+    const auto foot = foot_on_path(core.reading, scan, at, core.half_breadth_px + reach_px);
+    if (!foot) {
+        return std::nullopt;
+    }
+    const Leg& leg = core.reading.path.legs[foot->leg];
+    const double here = along_leg_px(leg, foot->at);
+    for (const Break& stretch : core.reading.breaks) {
+        if (stretch.leg == foot->leg && here >= along_leg_px(leg, stretch.from) - reach_px &&
+            here <= along_leg_px(leg, stretch.to) + reach_px) {
+            return stretch.id;
+        }
+    }
+    return std::nullopt;
 }
 
 std::optional<PathFoot> foot_on_path(const Reading& reading, const std::string& scan, ImagePoint at, double reach_px) {

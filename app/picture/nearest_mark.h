@@ -23,6 +23,10 @@ struct NearBoundary {
 [[nodiscard]] std::optional<CandidateId> nearest_candidate(const MeasuredCore& core, const std::string& scan,
                                                            ImagePoint at, double reach_px);
 
+/// The break on whose stretch a place lies, give or take `reach_px`.
+[[nodiscard]] std::optional<BreakId> nearest_break(const MeasuredCore& core, const std::string& scan, ImagePoint at,
+                                                   double reach_px);
+
 /// The foot of a place on the path.
 struct PathFoot {
     std::size_t leg = 0;

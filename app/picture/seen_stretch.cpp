@@ -12,7 +12,14 @@ Stretch seen_stretch(const Reading& reading, const std::string& scan, const View
         reading.path.legs.front().points.size() < 2) {
         return {};
     }
-    const QPolygonF line = in_view(reading.path.legs.front().points, view);
+    QPolygonF line;
+    for (const Leg& leg : reading.path.legs) {
+        if (leg.scan == scan && leg.points.size() > 1) { // a leg goes on where the one before it ends
+            QPolygonF part = in_view(leg.points, view);
+            part.translate(line.isEmpty() ? QPointF() : line.back() - part.front());
+            line << part;
+        }
+    }
     const double length = length_of(line);
     const QPointF way = line.back() - line.front();
     const QPointF middle(0.5 * view.view().width(), 0.5 * view.view().height());

@@ -18,7 +18,7 @@ struct Stretch {
     [[nodiscard]] double share_at(double x) const { return from + x * (to - from); }
 };
 
-/// The stretch of the first leg that a view shows, so that what is in the middle of the one is in the middle of the
+/// The stretch of a path's legs that a view shows, so that what is in the middle of the one is in the middle of the
 /// other. For a path that runs up or down, from the top of the view to its bottom. The whole path when it is not on
 /// this scan.
 [[nodiscard]] Stretch seen_stretch(const Reading& reading, const std::string& scan, const ViewTransform& view);

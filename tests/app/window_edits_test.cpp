@@ -208,6 +208,54 @@ TEST_F(WindowEdits, TheStripShowsWhatTheScanShowsAndARingIsMarkedInAll) {
     EXPECT_EQ(strip.picked_ring(), 7);
 }
 
+TEST_F(WindowEdits, ABendIsPutInDraggedAndTakenAwayAndNoRingIsLost) {
+    const auto rings = series().rings;
+    point({410, 100});
+    key(Qt::Key_V);
+    ASSERT_EQ(reading().path.legs[0].points.size(), 3U);
+    drag({410, 100}, {410, 120});
+    EXPECT_NEAR(reading().path.legs[0].points[1].y, 120, 1.0);
+    EXPECT_EQ(series().rings.size(), rings.size());
+    EXPECT_EQ(model().document()->log().size(), 2U);
+    for (const Boundary& boundary : reading().boundaries) {
+        EXPECT_NEAR(boundary.at.x, before.boundaries[static_cast<std::size_t>(&boundary - &nth(0))].at.x, 1e-6);
+    }
+    point(reading().path.legs[0].points[1]);
+    key(Qt::Key_V, Qt::ShiftModifier);
+    EXPECT_EQ(reading().path.legs[0].points.size(), 2U);
+    for (int i = 0; i < 3; ++i) {
+        key(Qt::Key_Z, Qt::ControlModifier);
+    }
+    EXPECT_EQ(reading(), before);
+}
+
+TEST_F(WindowEdits, TheEndOfThePathIsDraggedInAndOutAgainAndYearsStay) {
+    window.control().set_last_year(Year(2020));
+    window.view().go_to({200, 100});
+    drag({100, 100}, {160, 100}); // past the first boundary, at 140
+    EXPECT_EQ(reading().boundaries.size() + 1, before.boundaries.size());
+    EXPECT_EQ(reading().last_year, Year(2019));
+    drag({160, 100}, {100, 100});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !window.control().jobs().busy(); }));
+    settle();
+    EXPECT_EQ(reading().boundaries.size(), before.boundaries.size());
+    EXPECT_EQ(reading().last_year, Year(2020));
+}
+
+TEST_F(WindowEdits, ThePathStepsAsideAlongTheBoundaryInHandAndTheCountStays) {
+    window.control().set_last_year(Year(2020));
+    const auto rings = series().rings;
+    click({380, 70});
+    point({384, 130});
+    key(Qt::Key_S);
+    ASSERT_EQ(reading().path.legs.size(), 2U);
+    EXPECT_NEAR(reading().path.legs[1].points.front().y, 130, 1.0);
+    ASSERT_EQ(series().rings.size(), rings.size());
+    EXPECT_EQ(series().rings.back().year, rings.back().year);
+    key(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(reading().path, before.path);
+}
+
 TEST_F(WindowEdits, EverythingIsUndoneAndRedoneOneByOne) {
     window.control().set_last_year(Year(2020));
     click({300, 70});

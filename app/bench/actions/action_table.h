@@ -15,6 +15,10 @@ enum class ActionId {
     FindCores,
     DrawPath,
     SwapEnds,
+    ExtendPath,
+    BendPath,
+    StraightenPath,
+    StepAside,
     SetYear,
     NextFinding,
     PreviousFinding,
@@ -40,6 +44,7 @@ enum class ActionId {
     NotAbsent,
     MarkCrack,
     MarkLostWood,
+    EditBreak,
     Note,
     TakeProposal,
     KeepAsItIs,
@@ -57,6 +62,7 @@ enum class ActionId {
     ColoursLight,
     ColoursDark,
     Keys,
+    OpenDemo,
 };
 
 /// What has to be there for an action to make sense.

@@ -1,12 +1,15 @@
 #include "app/bench/actions/key_sheet.h"
 
 #include "app/bench/actions/action_table.h"
+#include "app/bench/actions/gestures.h"
 
+#include <QCoreApplication>
 #include <QDialogButtonBox>
 #include <QHeaderView>
 #include <QKeySequence>
 #include <QTableWidget>
 #include <QVBoxLayout>
+#include <optional>
 
 namespace pithward::bench {
 
@@ -27,30 +30,48 @@ void add(QTableWidget* table, const QString& keys, const QString& help) {
     table->setItem(row, 1, new QTableWidgetItem(help));
 }
 
+void add_heading(QTableWidget* table, const QString& title) {
+    add(table, title, {});
+    QTableWidgetItem* item = table->item(table->rowCount() - 1, 0);
+    QFont font = table->font();
+    font.setBold(true);
+    item->setFont(font);
+    table->setSpan(item->row(), 0, 1, 2);
+}
+
+QTableWidget* sheet() {
+    auto* table = new QTableWidget(0, 2);
+    table->verticalHeader()->hide();
+    table->horizontalHeader()->hide();
+    table->setShowGrid(false);
+    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    return table;
+}
+
 } // namespace
 
 KeySheet::KeySheet(QWidget* parent)
     : QDialog(parent) {
-    setWindowTitle(tr("Keys"));
-    auto* table = new QTableWidget(0, 2);
-    table->setAccessibleName(tr("Keys"));
-    table->setHorizontalHeaderLabels({tr("Key"), tr("What it does")});
-    table->verticalHeader()->hide();
-    table->setShowGrid(false);
-    table->setAlternatingRowColors(true);
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    add(table, tr("H, held"), tr("Hide every mark while it is held."));
-    add(table, tr("Wheel"), tr("Zoom at the cursor; with Shift move along."));
-    add(table, tr("Drag, arrows"), tr("Move the scan; arrows with Shift in large steps."));
-    for (const ActionSpec& spec : action_table()) {
-        if (*spec.keys != '\0') {
-            add(table, native(spec.keys), help_of(spec));
-        }
+    setWindowTitle(tr("Keys and mouse"));
+    QTableWidget* table = sheet();
+    table->setAccessibleName(tr("Keys and what the mouse does"));
+    add_heading(table, tr("On the scan"));
+    for (const Gesture& gesture : gestures()) {
+        add(table, QCoreApplication::translate("Gestures", gesture.how),
+            QCoreApplication::translate("Gestures", gesture.help));
     }
-    add(table, tr("Enter"), tr("While a path is drawn: measure it."));
-    add(table, tr("Backspace"), tr("While a path is drawn: take the last point back."));
-    add(table, tr("Escape"), tr("While a path is drawn: give it up."));
+    std::optional<Menu> menu;
+    for (const ActionSpec& spec : action_table()) {
+        if (*spec.keys == '\0') {
+            continue;
+        }
+        if (menu != spec.menu) {
+            menu = spec.menu;
+            add_heading(table, title_of(spec.menu).remove('&'));
+        }
+        add(table, native(spec.keys), help_of(spec));
+    }
     table->resizeColumnToContents(0);
     table->horizontalHeader()->setStretchLastSection(true);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
@@ -58,7 +79,7 @@ KeySheet::KeySheet(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->addWidget(table);
     layout->addWidget(buttons);
-    resize(560, 560);
+    resize(760, 640);
 }
 
 } // namespace pithward::bench

@@ -38,6 +38,8 @@ public:
     void add_absent();
     void remove_absent();
     void add_break(ImagePoint from, ImagePoint to, Break::Kind kind);
+    void change_break(const Break& after);
+    void remove_break(BreakId id);
     void move(BoundaryId id, ImagePoint to);
     void turn(BoundaryId id, double tangent);
     void turn_by(double degrees);
@@ -50,6 +52,8 @@ public:
 signals:
     void hand_changed();
     void told(const QString& message);
+    /// Lost wood was marked: somebody has to say how many rings went with it.
+    void rings_lost_wanted(pithward::BreakId id);
     /// An edit was made, undone or redone; in words.
     void edited(const QString& what);
 

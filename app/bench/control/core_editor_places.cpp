@@ -109,9 +109,11 @@ void CoreEditor::add_break(ImagePoint from, ImagePoint to, Break::Kind kind) {
         emit told(tr("Point at both edges of the break on the wood of the present core."));
         return;
     }
-    make([&](const Document& document) -> Outcome<Edit> {
+    BreakId fresh;
+    const bool added = make([&](const Document& document) -> Outcome<Edit> {
+        fresh = BreakId{document.fresh_id()};
         Break stretch;
-        stretch.id = BreakId{document.fresh_id()};
+        stretch.id = fresh;
         stretch.leg = a->leg;
         const Leg& leg = document.reading().path.legs[a->leg];
         const bool bark_first = along_leg_px(leg, a->at) <= along_leg_px(leg, b->at);
@@ -123,6 +125,17 @@ void CoreEditor::add_break(ImagePoint from, ImagePoint to, Break::Kind kind) {
         }
         return pithward::add_break(stretch);
     });
+    if (added && kind == Break::Kind::LostWood) {
+        emit rings_lost_wanted(fresh);
+    }
+}
+
+void CoreEditor::change_break(const Break& after) {
+    make([&](const Document& document) { return pithward::change_break(document.reading(), after); });
+}
+
+void CoreEditor::remove_break(BreakId id) {
+    make([&](const Document& document) { return pithward::remove_break(document.reading(), id); });
 }
 
 } // namespace pithward::bench

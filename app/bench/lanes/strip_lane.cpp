@@ -1,5 +1,6 @@
 #include "app/bench/lanes/strip_lane.h"
 
+#include "app/bench/lanes/joined_strips.h"
 #include "app/bench/look/appearance.h"
 #include "app/picture/ring_places.h"
 
@@ -52,11 +53,16 @@ void StripLane::fetch() {
     if (shown_path_.legs.empty() || !scan->calibration || shown_path_.legs.front().scan != scan->opened->name()) {
         return;
     }
-    StripRequest request;
-    request.path = shown_path_.legs.front().points;
-    request.calibration = *scan->calibration;
-    QtConcurrent::run(&pool_, [strip = scan->opened->strip, request, stop = stop_.get_token()] {
-        return strip(request, Work{stop, {}});
+    std::vector<StripRequest> requests;
+    for (const Leg& leg : shown_path_.legs) {
+        if (leg.scan == scan->opened->name()) {
+            requests.emplace_back();
+            requests.back().path = leg.points;
+            requests.back().calibration = *scan->calibration;
+        }
+    }
+    QtConcurrent::run(&pool_, [strip = scan->opened->strip, requests, stop = stop_.get_token()] {
+        return joined_strips(strip, requests, Work{stop, {}});
     }).then(this, [this, path = shown_path_](const Outcome<StripImage>& made) {
         if (made && path == shown_path_) { // a fault is told where the core itself is read
             picture_ = made->picture;

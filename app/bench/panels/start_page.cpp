@@ -34,7 +34,7 @@ private:
 
 } // namespace
 
-StartPage::StartPage(QAction* open, QWidget* parent)
+StartPage::StartPage(QAction* open, QAction* demo, QWidget* parent)
     : QWidget(parent) {
     auto* title = new QLabel(tr("Open a scan of increment cores"));
     QFont large = title->font();
@@ -49,6 +49,11 @@ StartPage::StartPage(QAction* open, QWidget* parent)
     button->setMinimumWidth(180);
     button->setToolTip(open->toolTip());
     connect(button, &QPushButton::clicked, open, &QAction::trigger);
+    auto* try_demo = new QPushButton(tr("Look at the demo site"));
+    try_demo->setFlat(true);
+    try_demo->setToolTip(demo->toolTip());
+    try_demo->setVisible(demo->isVisible());
+    connect(try_demo, &QPushButton::clicked, demo, &QAction::trigger);
     auto* drop = new QLabel(tr("or drop scans or a folder here"));
     drop->setAlignment(Qt::AlignCenter);
     drop->setEnabled(false);
@@ -64,6 +69,7 @@ StartPage::StartPage(QAction* open, QWidget* parent)
     layout->addSpacing(8);
     layout->addWidget(button, 0, Qt::AlignCenter);
     layout->addWidget(drop);
+    layout->addWidget(try_demo, 0, Qt::AlignCenter);
     layout->addStretch(3);
 }
 

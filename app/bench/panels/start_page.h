@@ -6,12 +6,12 @@ class QAction;
 
 namespace pithward::bench {
 
-/// What an empty bench shows: what to do first. `open` is the window's own action.
+/// What an empty bench shows: what to do first. `open` and `demo` are the window's own actions.
 class StartPage : public QWidget {
     Q_OBJECT
 
 public:
-    explicit StartPage(QAction* open, QWidget* parent = nullptr);
+    StartPage(QAction* open, QAction* demo, QWidget* parent = nullptr);
 };
 
 } // namespace pithward::bench

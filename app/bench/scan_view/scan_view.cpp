@@ -51,6 +51,7 @@ void ScanView::follow(BenchModel::Changes changes) {
         pick_finding(0);
     }
     grip_.give_up();
+    path_grip_.give_up();
     if (cursor_) {
         pointed(*cursor_); // what lies under the cursor may be another now
     }
@@ -206,10 +207,14 @@ void ScanView::pointed(QPointF at) {
     if (inside) {
         last_cursor_ = view_.to_image(at);
     }
-    if (!grip_.dragging() && model_.scan() != nullptr) {
-        grip_.point(inside && !tool_ ? core : nullptr, model_.scan()->opened->name(), view_.to_image(at), reach_px());
+    if (!dragging() && model_.scan() != nullptr) {
+        const picture::MeasuredCore* in_reach = inside && !tool_ ? core : nullptr;
+        const std::string scan = model_.scan()->opened->name();
+        path_grip_.point(in_reach, scan, view_.to_image(at), reach_px(), bending_);
+        grip_.point(path_grip_.under() ? nullptr : in_reach, scan, view_.to_image(at), reach_px());
         if (!tool_) {
-            viewport()->setCursor(grip_.under() ? Qt::PointingHandCursor : Qt::OpenHandCursor);
+            const bool something = grip_.under() || path_grip_.under();
+            viewport()->setCursor(something ? Qt::PointingHandCursor : Qt::OpenHandCursor);
         }
     }
     viewport()->update(); // what a click will do stands at the cursor

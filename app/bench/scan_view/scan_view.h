@@ -3,6 +3,7 @@
 #include "app/bench/model/bench_model.h"
 #include "app/bench/scan_view/image_layer.h"
 #include "app/bench/tools/boundary_grip.h"
+#include "app/bench/tools/path_grip.h"
 #include "app/bench/tools/tool.h"
 #include "app/picture/marks_layer.h"
 #include "app/picture/view_transform.h"
@@ -45,6 +46,8 @@ public:
     [[nodiscard]] std::optional<ImagePoint> cursor() const;
     /// The boundary under the cursor.
     [[nodiscard]] std::optional<BoundaryId> under_cursor() const;
+    /// The bend or end of the path under the cursor.
+    [[nodiscard]] std::optional<Vertex> bend_under_cursor() const { return path_grip_.bend(); }
     /// How far from a mark it still counts as pointed at, in image pixels.
     [[nodiscard]] double reach_px() const;
     /// Picks a finding of the present core out, by its number in the list; 0 for none.
@@ -60,6 +63,7 @@ signals:
     void core_clicked(int index);
     void boundary_clicked(pithward::BoundaryId id);
     void boundary_dropped(const pithward::bench::GripDrop& drop);
+    void path_dropped(const pithward::bench::PathDrop& drop);
     /// The wood of the present core was double-clicked; `freely` with Shift.
     void wood_double_clicked(pithward::ImagePoint at, bool freely);
     /// The right button, with no tool in hand.
@@ -79,6 +83,7 @@ protected:
     void mouseReleaseEvent(QMouseEvent* event) override;
     void mouseDoubleClickEvent(QMouseEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
     bool viewportEvent(QEvent* event) override;
     void changeEvent(QEvent* event) override;
     void scrollContentsBy(int dx, int dy) override;
@@ -103,6 +108,8 @@ private:
     void draw_chip(QPainter& painter);
     void clicked(QPointF at);
     void pointed(QPointF at);
+    void bending(bool held);
+    [[nodiscard]] bool dragging() const { return grip_.dragging() || path_grip_.dragging(); }
     void answer(const ToolAnswer& answer);
     [[nodiscard]] bool tool_key(int key);
     [[nodiscard]] QSize scan_size() const;
@@ -123,6 +130,8 @@ private:
     Drawn drawn_;
     std::optional<Press> press_;
     BoundaryGrip grip_;
+    PathGrip path_grip_;
+    bool bending_ = false; ///< Ctrl is held: a drag bends the path.
     std::optional<BoundaryId> picked_boundary_;
     std::optional<QPointF> cursor_; ///< In the view; nothing while the mouse is elsewhere.
     std::optional<ImagePoint> last_cursor_;

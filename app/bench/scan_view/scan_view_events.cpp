@@ -44,8 +44,11 @@ void ScanView::wheelEvent(QWheelEvent* event) {
 void ScanView::mousePressEvent(QMouseEvent* event) {
     press_ = Press{event->position(), event->position(), false, event->button()};
     if (event->button() == Qt::LeftButton && !tool_) {
+        bending_ = event->modifiers() & Qt::ControlModifier;
         pointed(event->position());
-        grip_.take();
+        if (!path_grip_.take()) {
+            grip_.take();
+        }
     }
 }
 
@@ -53,10 +56,14 @@ void ScanView::mouseMoveEvent(QMouseEvent* event) {
     const QPointF at = event->position();
     if (press_) {
         press_->dragged |= (at - press_->at).manhattanLength() >= QApplication::startDragDistance();
-        if (press_->dragged && grip_.dragging()) {
+        if (press_->dragged && dragging()) {
             viewport()->setCursor(Qt::SizeAllCursor);
             cursor_ = at;
-            grip_.drag(view_.to_image(at));
+            if (path_grip_.dragging()) {
+                path_grip_.drag(view_.to_image(at));
+            } else {
+                grip_.drag(view_.to_image(at));
+            }
             viewport()->update();
         } else if (press_->dragged) {
             viewport()->setCursor(Qt::ClosedHandCursor);
@@ -69,6 +76,7 @@ void ScanView::mouseMoveEvent(QMouseEvent* event) {
         tool_->move(view_.to_image(at));
         viewport()->update();
     }
+    bending_ = event->modifiers() & Qt::ControlModifier;
     pointed(at);
 }
 
@@ -79,9 +87,12 @@ void ScanView::mouseReleaseEvent(QMouseEvent* event) {
     const Press press = *std::exchange(press_, std::nullopt);
     viewport()->setCursor(tool_ ? Qt::CrossCursor : Qt::OpenHandCursor);
     const auto drop = grip_.let_go();
+    const auto bend = path_grip_.let_go();
     if (press.dragged) {
         if (drop) {
             emit boundary_dropped(*drop);
+        } else if (bend) {
+            emit path_dropped(*bend);
         }
         pointed(event->position());
         return;
@@ -109,8 +120,9 @@ void ScanView::mouseDoubleClickEvent(QMouseEvent* event) {
 }
 
 bool ScanView::tool_key(int key) {
-    if (key == Qt::Key_Escape && grip_.dragging()) {
+    if (key == Qt::Key_Escape && dragging()) {
         grip_.give_up();
+        path_grip_.give_up();
         press_.reset();
         viewport()->update();
         return true;
@@ -158,7 +170,24 @@ bool ScanView::event(QEvent* event) {
     return QAbstractScrollArea::event(event);
 }
 
+void ScanView::bending(bool held) {
+    bending_ = held;
+    if (cursor_ && !press_) {
+        pointed(*cursor_);
+    }
+}
+
+void ScanView::keyReleaseEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Control) {
+        bending(false);
+    }
+    QAbstractScrollArea::keyReleaseEvent(event);
+}
+
 void ScanView::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Control) {
+        bending(true);
+    }
     if (tool_key(event->key())) {
         return;
     }

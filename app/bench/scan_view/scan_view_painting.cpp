@@ -3,6 +3,7 @@
 #include "app/bench/scan_view/cursor_chip.h"
 #include "app/bench/scan_view/scan_view.h"
 #include "app/picture/mark_shapes.h"
+#include "app/picture/path_painting.h"
 #include "app/picture/ring_places.h"
 
 #include <QPainter>
@@ -56,6 +57,9 @@ void ScanView::draw_marks(QPainter& painter) {
                 picture::visible_marks(scan->cores[i], scan->opened->name(), view_, viewport()->rect());
             picture::paint_marks(layer, marks, style, present);
             if (present) {
+                const std::string name = scan->opened->name();
+                picture::paint_bends(layer, scan->cores[i].reading, name, view_, style);
+                picture::paint_ways_to_ends(layer, scan->cores[i], name, view_, viewport()->rect(), style);
                 findings_ = std::move(marks.findings);
             }
         }
@@ -81,6 +85,7 @@ void ScanView::draw_preview(QPainter& painter) {
             picture::paint_finding(painter, mark, style);
         }
     }
+    picture::paint_drawn_path(painter, path_grip_.preview(), {}, view_, style);
     if (tool_) {
         picture::paint_drawn_path(painter, tool_->preview(), tool_->first_word(), view_, style);
     }
@@ -109,8 +114,9 @@ void ScanView::draw_picked_boundaries(QPainter& painter) {
 }
 
 void ScanView::draw_chip(QPainter& painter) {
-    if (cursor_ && (!press_ || grip_.dragging())) {
-        const QString text = tool_ ? tool_->hint() : grip_.hint();
+    if (cursor_ && (!press_ || dragging())) {
+        const QString grip = path_grip_.under() ? path_grip_.hint() : grip_.hint();
+        const QString text = tool_ ? tool_->hint() : grip;
         paint_cursor_chip(painter, *cursor_, tool_ ? text.section(". ", 0, 0) : text, palette(), viewport()->rect());
     }
 }

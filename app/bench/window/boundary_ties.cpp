@@ -1,14 +1,17 @@
 #include "app/bench/look/wording.h"
 #include "app/bench/model/edit_stamp.h"
+#include "app/bench/panels/break_dialog.h"
 #include "app/bench/panels/findings_list.h"
 #include "app/bench/panels/message_bar.h"
 #include "app/bench/scan_view/scan_view.h"
 #include "app/bench/tools/mark_break_tool.h"
 #include "app/bench/window/main_window.h"
+#include "app/picture/nearest_mark.h"
 
 #include <QInputDialog>
 #include <QLabel>
 #include <QMenu>
+#include <algorithm>
 
 // How edits of the present core are tied to the keys, the mouse and the menus.
 
@@ -22,13 +25,8 @@ void MainWindow::bind_edits() {
     actions_.on(NextBoundary, [this] { editor_.step(1); });
     actions_.on(PreviousBoundary, [this] { editor_.step(-1); });
     for (const bool freely : {false, true}) {
-        actions_.on(freely ? AddFreely : AddBoundary, [this, freely] {
-            if (const auto at = view_->cursor()) {
-                editor_.add(*at, freely);
-            } else {
-                messages_->tell(tr("Point at the place on the wood first."));
-            }
-        });
+        actions_.on(freely ? AddFreely : AddBoundary,
+                    [this, freely] { at_cursor([&](ImagePoint at) { editor_.add(at, freely); }); });
     }
     // These are about the boundary in hand; Confirm takes the one under the cursor in hand first.
     actions_.on(Confirm, [this] {
@@ -42,11 +40,8 @@ void MainWindow::bind_edits() {
     actions_.on(Note, [this] { ask_for_note(); });
     actions_.on(TurnBoundaryLeft, [this] { editor_.turn_by(-1.0); });
     actions_.on(TurnBoundaryRight, [this] { editor_.turn_by(1.0); });
-    actions_.on(TakeCandidate, [this] {
-        if (const auto at = view_->cursor()) {
-            editor_.take_candidate(*at, 3.0 * view_->reach_px());
-        }
-    });
+    actions_.on(TakeCandidate,
+                [this] { at_cursor([&](ImagePoint at) { editor_.take_candidate(at, 3.0 * view_->reach_px()); }); });
     for (const auto kind : {Break::Kind::Crack, Break::Kind::LostWood}) {
         actions_.on(kind == Break::Kind::Crack ? MarkCrack : MarkLostWood, [this, kind] {
             view_->take_tool(std::make_unique<MarkBreakTool>(),
@@ -54,6 +49,15 @@ void MainWindow::bind_edits() {
             view_->setFocus();
         });
     }
+    actions_.on(EditBreak, [this] {
+        at_cursor([this](ImagePoint at) {
+            if (const auto id = break_at(at)) {
+                ask_about_break(*id);
+            } else {
+                messages_->tell(tr("Point at a break first: at the wood between its two edges."));
+            }
+        });
+    });
     actions_.on(TakeProposal, [this] { settle(Finding::State::ProposalTaken); });
     actions_.on(KeepAsItIs, [this] { settle(Finding::State::KeptAsItIs); });
     actions_.on(CannotBeTold, [this] { settle(Finding::State::CannotBeTold); });
@@ -72,7 +76,14 @@ void MainWindow::tie_edits() {
         refresh();
     });
     connect(view_, &ScanView::boundary_clicked, &editor_, &CoreEditor::take_up);
-    connect(view_, &ScanView::wood_double_clicked, &editor_, &CoreEditor::add);
+    connect(view_, &ScanView::wood_double_clicked, this, [this](ImagePoint at, bool freely) {
+        if (const auto id = break_at(at)) {
+            ask_about_break(*id);
+        } else {
+            editor_.add(at, freely);
+        }
+    });
+    connect(&editor_, &CoreEditor::rings_lost_wanted, this, &MainWindow::ask_about_break, Qt::QueuedConnection);
     connect(view_, &ScanView::boundary_dropped, this, [this](const GripDrop& drop) {
         editor_.take_up(drop.id);
         if (drop.turned) {
@@ -100,6 +111,29 @@ void MainWindow::settle(Finding::State state) {
     findings_->show_after_refill(row); // the next one has moved up to this row
 }
 
+std::optional<BreakId> MainWindow::break_at(ImagePoint at) const {
+    const picture::MeasuredCore* core = control_.model().core();
+    return core != nullptr
+               ? picture::nearest_break(*core, control_.model().scan()->opened->name(), at, view_->reach_px())
+               : std::nullopt;
+}
+
+void MainWindow::ask_about_break(BreakId id) {
+    const picture::MeasuredCore* core = control_.model().core();
+    if (core == nullptr) {
+        return;
+    }
+    const auto stretch = std::ranges::find(core->reading.breaks, id, &Break::id);
+    if (stretch == core->reading.breaks.end()) {
+        return;
+    }
+    auto* dialog = new BreakDialog(*stretch, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &BreakDialog::changed, &editor_, &CoreEditor::change_break);
+    connect(dialog, &BreakDialog::removed, &editor_, &CoreEditor::remove_break);
+    dialog->open();
+}
+
 void MainWindow::ask_for_note() {
     const Boundary* boundary = editor_.in_hand();
     if (boundary == nullptr) {
@@ -125,8 +159,12 @@ void MainWindow::show_menu(const QPoint& screen) {
              {Confirm, DeleteBoundary, FalseRing, MarkAbsent, NotAbsent, TurnBoundaryLeft, TurnBoundaryRight, Note}) {
             menu->addAction(actions_.at(id));
         }
+    } else if (view_->bend_under_cursor()) {
+        menu->addAction(actions_.at(StraightenPath));
+        menu->addAction(actions_.at(SwapEnds));
     } else {
-        for (const ActionId id : {AddBoundary, AddFreely, TakeCandidate, MarkCrack, MarkLostWood}) {
+        for (const ActionId id : {AddBoundary, AddFreely, TakeCandidate, MarkCrack, MarkLostWood, BendPath, ExtendPath,
+                                  StepAside, EditBreak}) {
             menu->addAction(actions_.at(id));
         }
     }

@@ -3,6 +3,7 @@
 #include "app/bench/lanes/series_plot.h"
 #include "app/bench/lanes/strip_lane.h"
 #include "app/bench/look/icons.h"
+#include "app/bench/model/demo_site.h"
 #include "app/bench/model/edit_stamp.h"
 #include "app/bench/panels/core_list.h"
 #include "app/bench/panels/findings_list.h"
@@ -38,9 +39,11 @@ QLabel* heading(const QString& text) {
 }
 
 /// Parts with movable lines between them, in shares of the whole.
-QSplitter* divided(Qt::Orientation direction, std::initializer_list<std::pair<QWidget*, int>> parts) {
+QSplitter* divided(const QString& name, Qt::Orientation direction,
+                   std::initializer_list<std::pair<QWidget*, int>> parts) {
     constexpr int share_size = 100;
     auto* splitter = new QSplitter(direction);
+    splitter->setObjectName(name);
     QList<int> sizes;
     for (const auto& [part, share] : parts) {
         splitter->addWidget(part);
@@ -70,6 +73,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     : QMainWindow(parent)
     , control_(std::move(opener))
     , editor_(control_.model())
+    , path_(control_.model(), control_.jobs())
     , appearance_(appearance)
     , actions_(this)
     , view_(new ScanView(control_.model()))
@@ -91,8 +95,9 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     bar->setIconSize({22, 22});
     actions_.fill(bar);
 
+    actions_.at(ActionId::OpenDemo)->setVisible(!demo_site().isEmpty());
     pages_ = new QStackedWidget;
-    pages_->addWidget(new StartPage(actions_.at(ActionId::Open)));
+    pages_->addWidget(new StartPage(actions_.at(ActionId::Open), actions_.at(ActionId::OpenDemo)));
     pages_->addWidget(build_bench());
     setCentralWidget(column({messages_, pages_}));
     build_status_bar();
@@ -106,14 +111,14 @@ QWidget* MainWindow::build_bench() {
     auto* resolution = new ResolutionBar(control_.model());
     connect(resolution, &ResolutionBar::dpi_given, &control_, &BenchControl::use_dpi);
     panel_ = build_panel();
-    auto* below = divided(Qt::Horizontal, {{plot_, 1}, {panel_, 1}});
-    return column({resolution, divided(Qt::Vertical, {{view_, 11}, {strip_, 4}, {below, 7}})});
+    auto* below = divided("plot-and-panel", Qt::Horizontal, {{plot_, 1}, {panel_, 1}});
+    return column({resolution, divided("scan-and-lanes", Qt::Vertical, {{view_, 11}, {strip_, 4}, {below, 7}})});
 }
 
 QWidget* MainWindow::build_panel() {
     auto* facts = column({heading(tr("Cores")), cores_, heading(tr("Reading")), reading_});
     auto* findings = column({heading(tr("Findings")), findings_});
-    return divided(Qt::Horizontal, {{facts, 5}, {findings, 6}});
+    return divided("facts-and-findings", Qt::Horizontal, {{facts, 5}, {findings, 6}});
 }
 
 void MainWindow::build_status_bar() {

@@ -3,12 +3,14 @@
 #include "app/bench/actions/actions.h"
 #include "app/bench/control/bench_control.h"
 #include "app/bench/control/core_editor.h"
+#include "app/bench/control/path_editor.h"
 #include "app/bench/exporting/exports.h"
 #include "app/bench/look/appearance.h"
 
 #include <QMainWindow>
 
 class QLabel;
+class QMenu;
 class QStackedWidget;
 
 namespace pithward::bench {
@@ -20,6 +22,7 @@ class ReadingPanel;
 class ScanView;
 class SeriesPlot;
 class StripLane;
+class WindowMemory;
 
 /// The window: puts the parts together and ties them. It decides nothing.
 class MainWindow : public QMainWindow {
@@ -27,6 +30,9 @@ class MainWindow : public QMainWindow {
 
 public:
     explicit MainWindow(ScanOpener opener, Appearance& appearance, QWidget* parent = nullptr);
+
+    /// Stands as it did when it was last closed, and remembers what is opened.
+    void keep_in(WindowMemory& memory);
 
     [[nodiscard]] BenchControl& control() { return control_; }
     [[nodiscard]] CoreEditor& editor() { return editor_; }
@@ -47,6 +53,9 @@ private:
     void build_status_bar();
     void bind_actions();
     void bind_edits();
+    void bind_path();
+    /// Runs with the last place under the cursor, or asks for one.
+    void at_cursor(const std::function<void(ImagePoint)>& run);
     void tie_parts();
     void tie_edits();
     void tie_lanes();
@@ -56,6 +65,10 @@ private:
     void take_under_cursor();
     void ask_for_note();
     void show_menu(const QPoint& screen);
+    [[nodiscard]] std::optional<BreakId> break_at(ImagePoint at) const;
+    void ask_about_break(BreakId id);
+    void fill_recent();
+    void note_opened();
     void refresh();
     void point_at_ring(int number);
     void ask_for_scans();
@@ -64,6 +77,7 @@ private:
 
     BenchControl control_;
     CoreEditor editor_;
+    PathEditor path_;
     Appearance& appearance_;
     Actions actions_;
     ScanView* view_;
@@ -74,6 +88,9 @@ private:
     FindingsList* findings_;
     MessageBar* messages_;
     QWidget* panel_ = nullptr;
+    QMenu* recent_ = nullptr;
+    WindowMemory* memory_ = nullptr;
+    QStringList noted_; ///< Opened since the window came up.
     QStackedWidget* pages_ = nullptr;
     QLabel* hint_;
     QLabel* zoom_;

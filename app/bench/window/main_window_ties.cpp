@@ -1,4 +1,5 @@
 #include "app/bench/actions/key_sheet.h"
+#include "app/bench/model/demo_site.h"
 #include "app/bench/model/scan_files.h"
 #include "app/bench/panels/core_list.h"
 #include "app/bench/panels/findings_list.h"
@@ -24,6 +25,7 @@ void MainWindow::bind_actions() {
     for (const ExportFormat& format : export_formats()) {
         actions_.on(format.action, [this, &format] { ask_for_export(format); });
     }
+    actions_.on(OpenDemo, [this] { control_.open({demo_site()}); });
     actions_.on(Quit, [this] { close(); });
     actions_.on(FindCores, [this] { control_.read_shown_scan(); });
     actions_.on(DrawPath, [this] {
@@ -57,6 +59,7 @@ void MainWindow::bind_actions() {
     actions_.on(ColoursDark, [this] { appearance_.use(Scheme::Dark); });
     actions_.on(Keys, [this] { (new KeySheet(this))->open(); });
     bind_edits();
+    bind_path();
 }
 
 void MainWindow::tie_parts() {
@@ -64,6 +67,9 @@ void MainWindow::tie_parts() {
     connect(&control_, &BenchControl::done, hint_, &QLabel::setText);
     connect(&control_.model(), &BenchModel::changed, this, [this](BenchModel::Changes changes) {
         refresh();
+        if (changes & BenchModel::ScanList) {
+            note_opened();
+        }
         if (changes & BenchModel::ShownScan) {
             hint_->clear();
         }

@@ -1,6 +1,7 @@
 #include "app/bench/window/window_program.h"
 
 #include "app/bench/window/main_window.h"
+#include "app/bench/window/window_memory.h"
 
 #include <QApplication>
 #include <QSettings>
@@ -17,7 +18,6 @@ namespace pithward::bench {
 namespace {
 
 constexpr auto scheme_key = "window/colours";
-constexpr auto geometry_key = "window/geometry";
 
 Scheme stored_scheme(const QSettings& settings) {
     return static_cast<Scheme>(std::clamp(settings.value(scheme_key, 0).toInt(), 0, static_cast<int>(Scheme::Dark)));
@@ -46,7 +46,8 @@ int run_window(int argc, char** argv, const std::vector<std::string>& files) {
     Appearance appearance;
     appearance.use(stored_scheme(settings));
     MainWindow window(open_scan, appearance);
-    window.restoreGeometry(settings.value(geometry_key).toByteArray());
+    WindowMemory memory(settings);
+    window.keep_in(memory);
     window.show();
     if (!files.empty()) {
         QStringList paths;
@@ -56,7 +57,7 @@ int run_window(int argc, char** argv, const std::vector<std::string>& files) {
     }
     const int status = QApplication::exec();
     settings.setValue(scheme_key, static_cast<int>(appearance.scheme()));
-    settings.setValue(geometry_key, window.saveGeometry());
+    memory.save(window);
     return status;
 }
 

@@ -1,0 +1,50 @@
+#include "app/bench/window/main_window.h"
+#include "app/bench/window/window_memory.h"
+
+#include <QFileInfo>
+#include <QMenu>
+#include <QMenuBar>
+
+// What the window keeps from one day to the next.
+
+namespace pithward::bench {
+
+void MainWindow::keep_in(WindowMemory& memory) {
+    memory_ = &memory;
+    memory.restore(*this);
+    QMenu* file = menuBar()->actions().front()->menu();
+    recent_ = new QMenu(tr("Open &recent"), this);
+    file->insertMenu(file->actions().value(file->actions().indexOf(actions_.at(ActionId::Open)) + 1), recent_);
+    connect(recent_, &QMenu::aboutToShow, this, &MainWindow::fill_recent);
+    fill_recent();
+}
+
+void MainWindow::fill_recent() {
+    recent_->clear();
+    for (const QString& path : memory_->recent()) {
+        QAction* action = recent_->addAction(QFileInfo(path).fileName(), this, [this, path] { control_.open({path}); });
+        action->setToolTip(path);
+        action->setStatusTip(path);
+    }
+    recent_->setEnabled(!recent_->isEmpty());
+}
+
+void MainWindow::note_opened() {
+    if (memory_ == nullptr) {
+        return;
+    }
+    QStringList fresh;
+    for (const BenchScan& scan : control_.model().scans()) {
+        const QString path = QFileInfo(QString::fromStdString(scan.opened->path)).absoluteFilePath();
+        if (!noted_.contains(path)) {
+            fresh << path;
+        }
+    }
+    if (!fresh.isEmpty()) {
+        noted_ << fresh;
+        memory_->note_opened(fresh);
+        fill_recent();
+    }
+}
+
+} // namespace pithward::bench
