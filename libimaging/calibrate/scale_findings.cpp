@@ -49,6 +49,11 @@ std::string other_graduation(const RulerScale& scale, double told_px_per_mm, con
 
 } // namespace
 
+bool differ(const Calibration& one, const Calibration& other) {
+    const auto apart = [](double a, double b) { return std::abs(a / b - 1.0) > greatest_disagreement; };
+    return apart(one.px_per_mm_x, other.px_per_mm_x) || apart(one.px_per_mm_y, other.px_per_mm_y);
+}
+
 std::optional<ScaleDisagreement> disagreement(const RulerScale& scale, const Calibration& told) {
     const double told_px_per_mm = px_per_mm_along(told, scale.normal);
     const double off = scale.px_per_mm / told_px_per_mm - 1.0;

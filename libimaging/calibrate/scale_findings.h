@@ -15,6 +15,9 @@ struct ScaleDisagreement {
     std::string otherwise; ///< "; if one step of its marks is ..., ...", or empty.
 };
 
+/// Whether two scales told differ by more than `greatest_disagreement` in either direction.
+[[nodiscard]] bool differ(const Calibration& one, const Calibration& other);
+
 /// Nothing where they agree: within `greatest_disagreement`, or within two deviations of the ruler's scale.
 [[nodiscard]] std::optional<ScaleDisagreement> disagreement(const RulerScale& scale, const Calibration& told);
 

@@ -96,6 +96,17 @@ OpenedScan fake_scan(const std::string& path) {
         strip.length_mm = length / request.calibration.px_per_mm();
         return strip;
     };
+    scan.ruler = [](const std::optional<RulerLine>& line, const std::optional<Calibration>&,
+                    const Work&) -> Outcome<std::optional<RulerReading>> {
+        if (!line) {
+            return std::optional<RulerReading>(); // none to be found
+        }
+        RulerReading reading;
+        reading.scale.marks = 41;
+        reading.calibration = *Calibration::from_dpi(1190, 1190, Calibration::Source::Ruler);
+        reading.disagreement = "the ruler says 0.8 % less than the file";
+        return std::optional(reading);
+    };
     scan.is_damaged = [] { return false; };
     scan.propose = [](const ReadingRequest& request, const Work&) -> Outcome<Reading> { return fake_reading(request); };
     return scan;

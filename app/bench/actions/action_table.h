@@ -19,6 +19,8 @@ enum class ActionId {
     BendPath,
     StraightenPath,
     StepAside,
+    ReadRuler,
+    ShowScale,
     SetYear,
     NextFinding,
     PreviousFinding,

@@ -1,6 +1,7 @@
 #include "app/bench/control/core_reader.h"
 
 #include "libcore/edit/apply.h"
+#include "libcore/specimen/outermost_year.h"
 #include "libcore/specimen/width_series.h"
 
 #include <algorithm>
@@ -14,6 +15,17 @@ namespace {
 /// A part of longer work, as its own.
 Work part_of(const Work& work, double from, double to) {
     return Work{work.stop, [work, from, to](double done) { work.report(from + (to - from) * done); }};
+}
+
+/// The sheet has one row for a scan, so what it says of the outer end holds only where the scan has one core (or the
+/// two sides of one that goes past the pith).
+void tell_field_data(ReadingRequest& request, const FieldData& field, std::size_t cores) {
+    constexpr std::size_t sides_of_one = 2;
+    request.wood = field.tree.wood;
+    if (cores <= sides_of_one) {
+        request.outer = field.core.outer;
+        request.last_year = outermost_year(field.core, field.site.latitude);
+    }
 }
 
 bool in_doubt(const Reading& reading, FindingKind kind) {
@@ -46,8 +58,11 @@ ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, con
     const std::string stem = std::filesystem::path(scan.name()).stem().string();
     for (std::size_t i = 0; i < found->size() && !work.stopped(); ++i) {
         const FoundCore& core = (*found)[i];
-        auto read = read_path(scan, request_for(core, scan.name(), calibration), core.width_mm,
-                              part_of(work, from, from + each));
+        ReadingRequest request = request_for(core, scan.name(), calibration);
+        if (scan.field) {
+            tell_field_data(request, *scan.field, found->size());
+        }
+        auto read = read_path(scan, request, core.width_mm, part_of(work, from, from + each));
         from += each;
         if (read) {
             read->reading.core = series_id(stem, i, found->size());

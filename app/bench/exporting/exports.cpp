@@ -76,18 +76,20 @@ std::span<const ExportFormat> export_formats() {
     return formats;
 }
 
+Outcome<void> write_export(const std::string& path, const ExportBytes& made) {
+    return write_whole_file(path, true, [&](std::ostream& out) -> Outcome<void> {
+        out.write(made.bytes.data(), std::ssize(made.bytes));
+        return {};
+    });
+}
+
 Outcome<std::vector<std::string>> export_to(const std::string& path, const ExportFormat& format,
                                             const ExportInput& input, const Work& work) {
     const auto made = format.bytes(input, work);
     if (!made) {
         return tl::unexpected(made.error());
     }
-    return write_whole_file(path, true,
-                            [&](std::ostream& out) -> Outcome<void> {
-                                out.write(made->bytes.data(), std::ssize(made->bytes));
-                                return {};
-                            })
-        .map([&] { return made->remarks; });
+    return write_export(path, *made).map([&] { return made->remarks; });
 }
 
 std::string proposed_name(const OpenedScan& scan, const ExportFormat& format) {

@@ -34,6 +34,9 @@ struct ExportFormat {
 
 [[nodiscard]] std::span<const ExportFormat> export_formats();
 
+/// Writes what was made, whole or not at all; the person has said that it may be written over.
+[[nodiscard]] Outcome<void> write_export(const std::string& path, const ExportBytes& made);
+
 /// Makes the bytes and writes them to a file, whole or not at all; the person has said that it may be written over.
 /// Answers with what they should know of it.
 [[nodiscard]] Outcome<std::vector<std::string>> export_to(const std::string& path, const ExportFormat& format,

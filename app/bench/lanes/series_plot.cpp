@@ -77,9 +77,11 @@ void SeriesPlot::refill() {
             }
         }
     }
+    refill_others();
     widths_->setData(keys, values);
     absent_->setData(absent, QVector<double>(absent.size(), 0.0));
-    plot_->xAxis->setLabel(dated_ ? tr("Year") : tr("Ring, counted from the bark"));
+    const QString year = others_.empty() ? tr("Year") : tr("Year; thin lines: the other cores on the bench");
+    plot_->xAxis->setLabel(dated_ ? year : tr("Ring, counted from the bark"));
     plot_->xAxis->setRangeReversed(!dated_);
     if (!keys.isEmpty()) {
         const auto [low, high] = std::minmax_element(keys.begin(), keys.end());
@@ -94,6 +96,29 @@ void SeriesPlot::refill() {
     picked_ = 0;
     pick_ring(0);
     plot_->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void SeriesPlot::refill_others() {
+    for (QCPGraph* graph : others_) {
+        plot_->removeGraph(graph);
+    }
+    others_.clear();
+    for (const BenchScan& scan : model_.scans()) {
+        for (const picture::MeasuredCore& core : scan.cores) {
+            const bool dated = !core.series.rings.empty() && core.series.rings.front().year.has_value();
+            if (!dated_ || !dated || &core == model_.core()) {
+                continue;
+            }
+            QCPGraph* graph = plot_->addGraph();
+            for (const Ring& ring : core.series.rings) {
+                graph->addData(key_of(ring),
+                               ring.width ? ring.width->value() : std::numeric_limits<double>::quiet_NaN());
+            }
+            graph->setLayer("grid"); // behind the core that is worked on
+            others_.push_back(graph);
+        }
+    }
+    recolour();
 }
 
 void SeriesPlot::pick_ring(int number) {
@@ -200,6 +225,11 @@ void SeriesPlot::recolour() {
     }
     widths_->setPen(QPen(palette().color(QPalette::Link), 1.5));
     absent_->setPen(QPen(ink, 1.5));
+    QColor thin = ink;
+    thin.setAlphaF(0.28F);
+    for (QCPGraph* graph : others_) {
+        graph->setPen(QPen(thin, 1.0));
+    }
     cursor_->setPen(QPen(ink, 1.0));
     readout_->setColor(ink);
     readout_->setFont(font());

@@ -22,6 +22,8 @@ public:
     /// Picks a ring out; 0 for none.
     void pick_ring(int number);
     [[nodiscard]] int picked_ring() const { return picked_; }
+    /// How many other cores are drawn beside this one.
+    [[nodiscard]] int others() const { return static_cast<int>(others_.size()); }
 
 signals:
     /// The ring under the cursor; 0 for none.
@@ -37,6 +39,8 @@ protected:
 
 private:
     void refill();
+    /// The other dated cores on the bench, as thin lines behind this one.
+    void refill_others();
     void recolour();
     void step_ring(int by);
     /// The ring at a place of the plot; 0 for none.
@@ -46,6 +50,7 @@ private:
     const BenchModel& model_;
     QCustomPlot* plot_;
     QCPGraph* widths_;
+    std::vector<QCPGraph*> others_;
     QCPGraph* absent_;
     QCPItemStraightLine* cursor_;
     QCPItemText* readout_;

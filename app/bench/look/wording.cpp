@@ -105,6 +105,10 @@ QString in_words(const Calibration& calibration) {
     return tr("%1 dpi, by %2").arg(x == y ? x : tr("%1 × %2").arg(x, y), name_of(calibration.source));
 }
 
+QString in_full(const Calibration& calibration) {
+    return tr("%1, ± %2 %").arg(in_words(calibration), number(100.0 * calibration.relative_sd, 2));
+}
+
 QString in_words(const BarkEnd& bark_end) {
     const QString how = QString::fromStdString(bark_end.how);
     if (how == "given") {
@@ -120,6 +124,31 @@ QString in_words(const BarkEnd& bark_end) {
 
 QString in_words(Millimetres length, int decimals) {
     return tr("%1 mm").arg(number(length.value(), decimals));
+}
+
+QString in_words(const Tree& tree, const Core& core) {
+    QStringList parts{QString::fromStdString(tree.id)};
+    if (!tree.species.empty()) {
+        parts << QString::fromStdString(tree.species);
+    }
+    if (!core.date_cored.empty()) {
+        parts << tr("cored %1").arg(QString::fromStdString(core.date_cored));
+    }
+    return parts.join(", ");
+}
+
+QString in_full(const Site& site, const Tree& tree, const Core& core) {
+    QStringList lines{tr("Site %1: %2").arg(QString::fromStdString(site.id), in_words(tree, core))};
+    if (tree.dbh_cm) {
+        lines << tr("Stem at breast height: %1 cm").arg(number(*tree.dbh_cm, 1));
+    }
+    if (core.azimuth_deg) {
+        lines << tr("Bored from %1°").arg(number(*core.azimuth_deg, 0));
+    }
+    if (!core.notes.empty()) {
+        lines << QString::fromStdString(core.notes);
+    }
+    return lines.join('\n');
 }
 
 QString name_of(const Ring& ring) {

@@ -2,6 +2,7 @@
 
 #include "libcore/specimen/reading.h"
 #include "libcore/specimen/ring_series.h"
+#include "libcore/specimen/site.h"
 
 #include <QString>
 
@@ -16,10 +17,16 @@ namespace pithward::bench {
 
 /// "1200 dpi, from the file's tag"
 [[nodiscard]] QString in_words(const Calibration& calibration);
+/// "1200 dpi, by the ruler, ± 0.05 %"
+[[nodiscard]] QString in_full(const Calibration& calibration);
 /// "98 % sure, from the slope of the latewood"
 [[nodiscard]] QString in_words(const BarkEnd& bark_end);
 /// "1.234 mm"
 [[nodiscard]] QString in_words(Millimetres length, int decimals = 3);
+
+/// What a field sheet says. "HW01, Pinus sp., cored 2023-10-04"; in full with site, measures and notes.
+[[nodiscard]] QString in_words(const Tree& tree, const Core& core);
+[[nodiscard]] QString in_full(const Site& site, const Tree& tree, const Core& core);
 
 /// The year, or "ring 12" when undated.
 [[nodiscard]] QString name_of(const Ring& ring);

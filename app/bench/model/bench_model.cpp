@@ -2,9 +2,11 @@
 
 #include "app/bench/model/edit_stamp.h"
 #include "libcore/edit/edits_between.h"
+#include "libcore/edit/reading_edits.h"
 
 #include <algorithm>
 #include <iterator>
+#include <tuple>
 #include <utility>
 
 namespace pithward::bench {
@@ -88,11 +90,25 @@ void BenchModel::set_calibration(int id, const Calibration& calibration) {
         return;
     }
     scan->calibration = calibration;
-    scan->cores.clear();
-    scan->documents.clear();
-    scan->searched = false;
+    if (calibration.source == Calibration::Source::Given) {
+        scan->said = calibration;
+    }
+    for (std::size_t i = 0; i < scan->cores.size(); ++i) {
+        // A core that can't be measured by it keeps the scale that it has; its panel tells which.
+        std::ignore = change(*scan, i, [&](Document& document) {
+            return document.make(change_calibration(document.reading(), scan->opened->name(), calibration),
+                                 stamp_now());
+        });
+    }
     ++scan->revision;
     note(ShownScan | Cores | PresentCore);
+}
+
+void BenchModel::put_ruler(int id, const RulerReading& ruler) {
+    if (BenchScan* scan = at(id)) {
+        scan->ruler = ruler;
+        note(ShownScan);
+    }
 }
 
 bool BenchModel::put_cores(int id, std::uint64_t revision, std::vector<picture::MeasuredCore> cores) {

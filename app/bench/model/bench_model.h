@@ -19,6 +19,8 @@ struct BenchScan {
     int id = 0; ///< Stays the same while other scans come and go.
     std::shared_ptr<const OpenedScan> opened;
     std::optional<Calibration> calibration; ///< Nothing: the file's tag is not believed and nobody has said.
+    std::optional<Calibration> said;        ///< What a person has said of the scale.
+    std::optional<RulerReading> ruler;      ///< What a ruler on the scan says.
     std::vector<picture::MeasuredCore> cores;
     std::vector<Document> documents; ///< One for each of the cores: the door to its changes, with their log.
     bool searched = false;           ///< The program has looked for cores.
@@ -58,7 +60,10 @@ public:
     void show_scan(int id);
     void show_core(int index);
 
+    /// The scale to measure a scan with. Cores that are read keep their boundaries and are measured anew, each by an
+    /// edit that can be undone.
     void set_calibration(int id, const Calibration& calibration);
+    void put_ruler(int id, const RulerReading& ruler);
     /// A result of work that was begun at `revision`. False when the scan has changed since or is gone: then nothing is
     /// done.
     bool put_cores(int id, std::uint64_t revision, std::vector<picture::MeasuredCore> cores);

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "app/bench/model/field_data.h"
+#include "app/bench/model/ruler_reading.h"
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/scan.h"
 #include "libimaging/boundary/boundary_near.h"
@@ -29,11 +31,16 @@ struct StripImage {
 struct OpenedScan {
     std::string path;
     Scan header;
+    std::optional<FieldData> field; ///< What a field sheet beside the scan says of its core.
     TileSource pixels;
     std::function<Outcome<std::vector<FoundCore>>(const Calibration&, const Work&)> find_cores;
     std::function<Outcome<Reading>(const ReadingRequest&, const Work&)> propose;
     std::function<Outcome<std::optional<Candidate>>(const NearRequest&)> near;
     std::function<Outcome<StripImage>(const StripRequest&, const Work&)> strip;
+    /// Measures the ruler along a line, or without one looks for a ruler; nothing when none is seen.
+    std::function<Outcome<std::optional<RulerReading>>(const std::optional<RulerLine>& line,
+                                                       const std::optional<Calibration>& told, const Work&)>
+        ruler;
     std::function<bool()> is_damaged; ///< Reading has met damage: the scan is of no use.
 
     /// The name that legs and calibrations are keyed by: the file's name without its folder.

@@ -39,7 +39,8 @@ ReadingPanel::ReadingPanel(const BenchModel& model, QWidget* parent)
     , length_(fact_label())
     , mean_(fact_label())
     , scale_(fact_label())
-    , bark_(fact_label()) {
+    , bark_(fact_label())
+    , field_(fact_label()) {
     year_->setValidator(new QIntValidator(-99999, 99999, this));
     year_->setPlaceholderText(tr("not known"));
     year_->setToolTip(tr("Year in which the outermost measured ring began to grow; empty when not known (Y)"));
@@ -66,6 +67,7 @@ ReadingPanel::ReadingPanel(const BenchModel& model, QWidget* parent)
     form->addRow(tr("Mean width"), mean_);
     form->addRow(tr("Scale"), scale_);
     form->addRow(tr("Bark end"), bark_);
+    form->addRow(tr("Field sheet"), field_);
 
     connect(year_, &QLineEdit::editingFinished, this, &ReadingPanel::take_year);
     connect(wood_, &QComboBox::activated, this,
@@ -90,7 +92,14 @@ void ReadingPanel::refresh() {
     const BenchScan* scan = model_.scan();
     const picture::MeasuredCore* core = model_.core();
     setEnabled(core != nullptr);
-    scale_->setText(scan != nullptr && scan->calibration ? in_words(*scan->calibration) : QString());
+    scale_->setText(scan != nullptr && scan->calibration ? in_full(*scan->calibration) : QString());
+    scale_->setToolTip(tr("Shift+D tells who says what of the scale"));
+    const auto* field = scan != nullptr && scan->opened->field ? &*scan->opened->field : nullptr;
+    field_->setText(field != nullptr ? in_words(field->tree, field->core) : tr("none beside the scan"));
+    field_->setToolTip(field != nullptr ? tr("%1\nFrom %2")
+                                              .arg(in_full(field->site, field->tree, field->core),
+                                                   QString::fromStdString(field->sheet))
+                                        : QString());
     if (core == nullptr) {
         for (QLabel* label : {rings_, length_, mean_, bark_}) {
             label->clear();

@@ -36,6 +36,7 @@ private:
     QLabel* mean_;
     QLabel* scale_;
     QLabel* bark_;
+    QLabel* field_;
 };
 
 } // namespace pithward::bench

@@ -50,7 +50,7 @@ StartPage::StartPage(QAction* open, QAction* demo, QWidget* parent)
     button->setToolTip(open->toolTip());
     connect(button, &QPushButton::clicked, open, &QAction::trigger);
     auto* try_demo = new QPushButton(tr("Look at the demo site"));
-    try_demo->setFlat(true);
+    try_demo->setMinimumWidth(button->minimumWidth());
     try_demo->setToolTip(demo->toolTip());
     try_demo->setVisible(demo->isVisible());
     connect(try_demo, &QPushButton::clicked, demo, &QAction::trigger);

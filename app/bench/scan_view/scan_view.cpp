@@ -10,6 +10,7 @@
 #include <QScrollBar>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace pithward::bench {
 
@@ -149,6 +150,10 @@ std::optional<BoundaryId> ScanView::under_cursor() const {
     return grip_.under() ? std::optional(grip_.under()->id) : std::nullopt;
 }
 
+std::optional<BoundaryId> ScanView::newly_pointed() {
+    return std::exchange(moved_, false) ? under_cursor() : std::nullopt;
+}
+
 double ScanView::reach_px() const {
     constexpr double reach = 6.0; // view pixels
     return reach / view_.scale();
@@ -211,7 +216,9 @@ void ScanView::pointed(QPointF at) {
         const picture::MeasuredCore* in_reach = inside && !tool_ ? core : nullptr;
         const std::string scan = model_.scan()->opened->name();
         path_grip_.point(in_reach, scan, view_.to_image(at), reach_px(), bending_);
-        grip_.point(path_grip_.under() ? nullptr : in_reach, scan, view_.to_image(at), reach_px());
+        if (grip_.point(path_grip_.under() ? nullptr : in_reach, scan, view_.to_image(at), reach_px())) {
+            emit boundary_pointed();
+        }
         if (!tool_) {
             const bool something = grip_.under() || path_grip_.under();
             viewport()->setCursor(something ? Qt::PointingHandCursor : Qt::OpenHandCursor);

@@ -46,6 +46,8 @@ public:
     [[nodiscard]] std::optional<ImagePoint> cursor() const;
     /// The boundary under the cursor.
     [[nodiscard]] std::optional<BoundaryId> under_cursor() const;
+    /// The boundary that the mouse has been moved to since this was last asked: a mouse that rests is not pointing.
+    [[nodiscard]] std::optional<BoundaryId> newly_pointed();
     /// The bend or end of the path under the cursor.
     [[nodiscard]] std::optional<Vertex> bend_under_cursor() const { return path_grip_.bend(); }
     /// How far from a mark it still counts as pointed at, in image pixels.
@@ -61,6 +63,8 @@ signals:
     /// The ring of the present core under the cursor; 0 for none.
     void ring_pointed(int number);
     void core_clicked(int index);
+    /// Another boundary lies under the cursor, or none.
+    void boundary_pointed();
     void boundary_clicked(pithward::BoundaryId id);
     void boundary_dropped(const pithward::bench::GripDrop& drop);
     void path_dropped(const pithward::bench::PathDrop& drop);
@@ -131,6 +135,7 @@ private:
     std::optional<Press> press_;
     BoundaryGrip grip_;
     PathGrip path_grip_;
+    bool moved_ = false;   ///< The mouse has been moved and nobody has asked where to.
     bool bending_ = false; ///< Ctrl is held: a drag bends the path.
     std::optional<BoundaryId> picked_boundary_;
     std::optional<QPointF> cursor_; ///< In the view; nothing while the mouse is elsewhere.

@@ -77,6 +77,7 @@ void ScanView::mouseMoveEvent(QMouseEvent* event) {
         viewport()->update();
     }
     bending_ = event->modifiers() & Qt::ControlModifier;
+    moved_ = true;
     pointed(at);
 }
 

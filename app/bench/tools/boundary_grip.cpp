@@ -69,7 +69,8 @@ QString BoundaryGrip::hint() const {
         return under_->at_end ? tr("let go: turn it so") : tr("let go: put it here");
     }
     if (under_) {
-        const QString click = confirmed_ ? tr("click: take up") : tr("click: take up · C confirms");
+        const QString click =
+            confirmed_ ? tr("click: take up · Del deletes") : tr("click: take up · C confirms · Del deletes");
         return under_->at_end ? tr("%1\ndrag: turn").arg(click) : tr("%1\ndrag: move").arg(click);
     }
     if (on_candidate_) {

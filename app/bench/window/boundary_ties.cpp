@@ -4,7 +4,7 @@
 #include "app/bench/panels/findings_list.h"
 #include "app/bench/panels/message_bar.h"
 #include "app/bench/scan_view/scan_view.h"
-#include "app/bench/tools/mark_break_tool.h"
+#include "app/bench/tools/two_point_tool.h"
 #include "app/bench/window/main_window.h"
 #include "app/picture/nearest_mark.h"
 
@@ -28,24 +28,32 @@ void MainWindow::bind_edits() {
         actions_.on(freely ? AddFreely : AddBoundary,
                     [this, freely] { at_cursor([&](ImagePoint at) { editor_.add(at, freely); }); });
     }
-    // These are about the boundary in hand; Confirm takes the one under the cursor in hand first.
-    actions_.on(Confirm, [this] {
-        take_under_cursor();
-        editor_.confirm_and_step();
-    });
-    actions_.on(DeleteBoundary, [this] { editor_.remove(); });
-    actions_.on(FalseRing, [this] { editor_.mark_false(); });
-    actions_.on(MarkAbsent, [this] { editor_.add_absent(); });
-    actions_.on(NotAbsent, [this] { editor_.remove_absent(); });
-    actions_.on(Note, [this] { ask_for_note(); });
-    actions_.on(TurnBoundaryLeft, [this] { editor_.turn_by(-1.0); });
-    actions_.on(TurnBoundaryRight, [this] { editor_.turn_by(1.0); });
+    // These are about the boundary that the mouse was moved to, else about the one in hand.
+    const auto about_boundary = [this](ActionId id, const std::function<void()>& run) {
+        actions_.on(id, [this, run] {
+            if (const auto pointed = view_->newly_pointed()) {
+                editor_.take_up(pointed);
+            }
+            run();
+        });
+    };
+    about_boundary(Confirm, [this] { editor_.confirm_and_step(); });
+    about_boundary(DeleteBoundary, [this] { editor_.remove(); });
+    about_boundary(FalseRing, [this] { editor_.mark_false(); });
+    about_boundary(MarkAbsent, [this] { editor_.add_absent(); });
+    about_boundary(NotAbsent, [this] { editor_.remove_absent(); });
+    about_boundary(Note, [this] { ask_for_note(); });
+    about_boundary(TurnBoundaryLeft, [this] { editor_.turn_by(-1.0); });
+    about_boundary(TurnBoundaryRight, [this] { editor_.turn_by(1.0); });
     actions_.on(TakeCandidate,
                 [this] { at_cursor([&](ImagePoint at) { editor_.take_candidate(at, 3.0 * view_->reach_px()); }); });
     for (const auto kind : {Break::Kind::Crack, Break::Kind::LostWood}) {
         actions_.on(kind == Break::Kind::Crack ? MarkCrack : MarkLostWood, [this, kind] {
-            view_->take_tool(std::make_unique<MarkBreakTool>(),
-                             [this, kind](const auto& edges) { editor_.add_break(edges.front(), edges.back(), kind); });
+            view_->take_tool(
+                std::make_unique<TwoPointTool>(
+                    tr("Break: click one of its edges on the path. Escape gives up."),
+                    tr("Break: click its other edge. Backspace takes the first edge back, Escape gives up.")),
+                [this, kind](const auto& edges) { editor_.add_break(edges.front(), edges.back(), kind); });
             view_->setFocus();
         });
     }
@@ -76,6 +84,7 @@ void MainWindow::tie_edits() {
         refresh();
     });
     connect(view_, &ScanView::boundary_clicked, &editor_, &CoreEditor::take_up);
+    connect(view_, &ScanView::boundary_pointed, this, &MainWindow::refresh);
     connect(view_, &ScanView::wood_double_clicked, this, [this](ImagePoint at, bool freely) {
         if (const auto id = break_at(at)) {
             ask_about_break(*id);

@@ -74,6 +74,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     , control_(std::move(opener))
     , editor_(control_.model())
     , path_(control_.model(), control_.jobs())
+    , scale_(control_.model(), control_.jobs())
     , appearance_(appearance)
     , actions_(this)
     , view_(new ScanView(control_.model()))
@@ -140,7 +141,7 @@ void MainWindow::refresh() {
     actions_.follow({.scan = scan != nullptr,
                      .scale = scan != nullptr && scan->calibration,
                      .core = model.core() != nullptr,
-                     .boundary = editor_.in_hand() != nullptr,
+                     .boundary = editor_.in_hand() != nullptr || view_->under_cursor(),
                      .finding = findings_->count() > 0,
                      .undo = document != nullptr && next_to_undo(document->log(), who),
                      .redo = document != nullptr && next_to_redo(document->log(), who),

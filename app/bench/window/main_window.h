@@ -4,6 +4,7 @@
 #include "app/bench/control/bench_control.h"
 #include "app/bench/control/core_editor.h"
 #include "app/bench/control/path_editor.h"
+#include "app/bench/control/scale_editor.h"
 #include "app/bench/exporting/exports.h"
 #include "app/bench/look/appearance.h"
 
@@ -54,6 +55,9 @@ private:
     void bind_actions();
     void bind_edits();
     void bind_path();
+    void bind_scale();
+    void take_ruler_tool();
+    void show_scale();
     /// Runs with the last place under the cursor, or asks for one.
     void at_cursor(const std::function<void(ImagePoint)>& run);
     void tie_parts();
@@ -78,6 +82,7 @@ private:
     BenchControl control_;
     CoreEditor editor_;
     PathEditor path_;
+    ScaleEditor scale_;
     Appearance& appearance_;
     Actions actions_;
     ScanView* view_;

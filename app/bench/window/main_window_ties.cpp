@@ -1,4 +1,5 @@
 #include "app/bench/actions/key_sheet.h"
+#include "app/bench/exporting/export_dialog.h"
 #include "app/bench/model/demo_site.h"
 #include "app/bench/model/scan_files.h"
 #include "app/bench/panels/core_list.h"
@@ -11,7 +12,6 @@
 #include "app/bench/window/main_window.h"
 #include "app/picture/ring_places.h"
 
-#include <QCoreApplication>
 #include <QFileDialog>
 #include <QLabel>
 
@@ -60,6 +60,7 @@ void MainWindow::bind_actions() {
     actions_.on(Keys, [this] { (new KeySheet(this))->open(); });
     bind_edits();
     bind_path();
+    bind_scale();
 }
 
 void MainWindow::tie_parts() {
@@ -125,14 +126,10 @@ void MainWindow::ask_for_export(const ExportFormat& format) {
     if (scan == nullptr) {
         return;
     }
-    auto* dialog = new QFileDialog(this, tr("Export"));
+    auto* dialog = new ExportDialog({scan->opened, scan->cores}, format, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setDefaultSuffix(format.suffix);
-    dialog->setNameFilter(QString("%1 (*.%2)").arg(QCoreApplication::translate("Exports", format.name), format.suffix));
-    dialog->selectFile(QString::fromStdString(proposed_name(*scan->opened, format)));
-    connect(dialog, &QFileDialog::fileSelected, this,
-            [this, &format](const QString& path) { control_.export_shown(path, format); });
+    connect(dialog, &ExportDialog::written, this,
+            [this](const QString& path) { hint_->setText(tr("Written to %1").arg(path)); });
     dialog->open();
 }
 

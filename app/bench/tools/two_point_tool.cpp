@@ -1,8 +1,8 @@
-#include "app/bench/tools/mark_break_tool.h"
+#include "app/bench/tools/two_point_tool.h"
 
 namespace pithward::bench {
 
-ToolAnswer MarkBreakTool::click(ImagePoint at) {
+ToolAnswer TwoPointTool::click(ImagePoint at) {
     if (!first_) {
         first_ = at;
         return {};
@@ -10,15 +10,15 @@ ToolAnswer MarkBreakTool::click(ImagePoint at) {
     return *first_ == at ? ToolAnswer{} : ToolAnswer{true, DrawnPath{{*first_, at}}};
 }
 
-ToolAnswer MarkBreakTool::double_click(ImagePoint at) {
+ToolAnswer TwoPointTool::double_click(ImagePoint at) {
     return click(at);
 }
 
-void MarkBreakTool::move(ImagePoint at) {
+void TwoPointTool::move(ImagePoint at) {
     cursor_ = at;
 }
 
-ToolAnswer MarkBreakTool::key(Key key) {
+ToolAnswer TwoPointTool::key(Key key) {
     if (key == Key::GiveUp || (key == Key::TakeBack && !first_)) {
         return {true, std::nullopt};
     }
@@ -28,12 +28,11 @@ ToolAnswer MarkBreakTool::key(Key key) {
     return {};
 }
 
-QString MarkBreakTool::hint() const {
-    return first_ ? tr("Break: click its other edge. Backspace takes the first edge back, Escape gives up.")
-                  : tr("Break: click one of its edges on the path. Escape gives up.");
+QString TwoPointTool::hint() const {
+    return first_ ? second_hint_ : first_hint_;
 }
 
-std::vector<ImagePoint> MarkBreakTool::preview() const {
+std::vector<ImagePoint> TwoPointTool::preview() const {
     if (!first_) {
         return {};
     }
