@@ -93,6 +93,7 @@ void write_table(std::ostream& out, const std::vector<const WidthSeries*>& serie
     }
     out << '\n';
     std::vector<WidthSeries::Unit> units;
+    units.reserve(series.size());
     for (const WidthSeries* one : series) {
         units.push_back(writing_unit(*one));
     }
