@@ -1,10 +1,12 @@
 #include "libimaging/boundary/outer_end.h"
 
+#include "libimaging/boundary/bark_or_wood.h"
 #include "libimaging/boundary/texture.h"
 #include "libimaging/boundary/wood_look.h"
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 namespace pithward::boundary {
 
@@ -12,6 +14,8 @@ namespace {
 
 constexpr double search_mm = 8.0;         ///< The edge is sought up to here, but not beyond a third of the path.
 constexpr double reference_mm = 8.0;      ///< So much wood behind tells what wood looks like.
+constexpr double near_wood_mm = 5.0;      ///< So much wood tells what wood next to the edge looks like.
+constexpr double near_colour_limit = 3.5; ///< Deviations of its colour count up to this.
 constexpr double margin_mm = 0.4;         ///< The flow of the rings is held from this far inside the edge.
 constexpr double near_mm = 0.15;          ///< The edge moves to the strongest change within this distance.
 constexpr double unit_mm = 0.02;          ///< Evidence is counted for each such length, whatever the resolution.
@@ -29,8 +33,10 @@ struct Split {
     double evidence = 0.0;
 };
 
+using Evidence = std::function<double(const ColumnLook&)>;
+
 Split best_split(const std::vector<ColumnLook>& looks, const std::vector<Mark>& marks, int first, int search,
-                 const WoodLook& wood, double px_mm) {
+                 const Evidence& against_wood, double px_mm) {
     Split best{first, 0.0};
     double sum = 0.0;
     auto mark = marks.begin();
@@ -38,9 +44,24 @@ Split best_split(const std::vector<ColumnLook>& looks, const std::vector<Mark>& 
         for (; mark != marks.end() && mark->column < c; ++mark) {
             sum -= ring_against * std::clamp(mark->log_odds, 0.0, 6.0);
         }
-        sum += wood.evidence_against(looks[static_cast<std::size_t>(c)]) * px_mm / unit_mm;
+        sum += against_wood(looks[static_cast<std::size_t>(c)]) * px_mm / unit_mm;
         if (c >= first && sum > best.evidence) {
             best = {c + 1, sum};
+        }
+    }
+    return best;
+}
+
+/// The column that parts bark from wood best, around a column.
+int parted(const std::vector<ColumnLook>& looks, const BarkOrWood& material, int column, int reach) {
+    int best = std::max(0, column - reach);
+    double sum = 0.0;
+    double most = 0.0;
+    for (int c = best; c < std::min(static_cast<int>(looks.size()), column + reach); ++c) {
+        sum += material.evidence_for_bark(looks[static_cast<std::size_t>(c)]);
+        if (sum > most) {
+            most = sum;
+            best = c + 1;
         }
     }
     return best;
@@ -127,14 +148,14 @@ OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector
     int held = 0;
     std::vector<ColumnLook> looks;
     Split split;
+    const auto inside = [&](double mm) { return split.column + static_cast<int>(mm / strip.px_mm); };
     // Twice: the flow of the rings, held at the edge found first, makes the bark's roughness across them plain.
     for (int round = 0; round < 2; ++round) {
         looks = looks_of(lanes, strip, columns, held);
-        const int inside =
-            round == 0 ? search : std::min(search, split.column + static_cast<int>(margin_mm / strip.px_mm));
-        const WoodLook wood({looks.begin() + inside, looks.end()});
-        split = best_split(looks, marks, first, search, wood, strip.px_mm);
-        held = split.column + static_cast<int>(margin_mm / strip.px_mm);
+        const WoodLook wood({looks.begin() + (round == 0 ? search : std::min(search, inside(margin_mm))), looks.end()});
+        const auto strange = [&](const ColumnLook& look) { return wood.evidence_against(look); };
+        split = best_split(looks, marks, first, search, strange, strip.px_mm);
+        held = inside(margin_mm);
     }
     if (split.evidence < least_evidence || split.column <= first) {
         end.judged = OuterWood::Lost;
@@ -142,7 +163,23 @@ OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector
         return end;
     }
     end.edge_seen = true;
-    end.column = std::max(first, strongest_change(looks, split.column, static_cast<int>(near_mm / strip.px_mm)));
+    // Next to the edge heartwood does not blur what wood looks like, so colour counts for more, and what lies outside
+    // is known too.
+    for (int round = 0; round < 2; ++round) {
+        const int from = std::min(columns - 30, inside(margin_mm));
+        const int to = std::min(columns, from + static_cast<int>(near_wood_mm / strip.px_mm));
+        const WoodLook wood({looks.begin() + from, looks.begin() + to});
+        const auto material = BarkOrWood::learnt(looks, split.column, strip.px_mm);
+        const auto against_wood = [&](const ColumnLook& look) {
+            return wood.evidence_against(look, near_colour_limit) +
+                   (material ? 0.5 * material->evidence_for_bark(look) : 0.0);
+        };
+        split.column = best_split(looks, marks, first, search, against_wood, strip.px_mm).column;
+    }
+    const int reach = static_cast<int>(near_mm / strip.px_mm);
+    const auto material = BarkOrWood::learnt(looks, split.column, strip.px_mm);
+    end.column = std::max(first, material ? parted(looks, *material, split.column, reach)
+                                          : strongest_change(looks, split.column, reach));
     const int half = std::min(3, strip.centre());
     const int at = std::min(held, strip.columns() - 1);
     end.slope =

@@ -43,11 +43,14 @@ struct Chosen {
     std::vector<double> s_mm; ///< Breaks taken off.
 };
 
-/// The outermost complete ring ends at the wood's edge: a mark of its own, since no earlywood lies outside it.
-Mark edge_mark(const OuterEnd& outer) {
+/// The outermost complete ring ends at the wood's edge: a mark of its own, since no earlywood lies outside it. Its odds
+/// are those of the whole judgement: what the sequence adds for each boundary is taken off, and the first ring's width
+/// counts only as far as it is more or less alike its neighbour than usual.
+Mark edge_mark(const OuterEnd& outer, const SequenceOptions& options) {
     Mark mark;
     mark.column = outer.column;
-    mark.log_odds = std::log(outer.probability / (1.0 - std::min(outer.probability, 0.999)));
+    mark.log_odds = std::log(outer.probability / (1.0 - std::min(outer.probability, 0.999))) - options.taken -
+                    options.usual_width_score();
     mark.sd_mm = 0.03;
     mark.slope = outer.slope;
     return mark;
@@ -72,7 +75,7 @@ Chosen choose(const FlatStrip& strip, std::vector<Mark> marks, const OuterEnd& o
                                    [&](const Gap& gap) { return mark.column > gap.from && mark.column < gap.to; });
     });
     if (ends_at_edge(outer, told)) {
-        marks.insert(marks.begin(), edge_mark(outer));
+        marks.insert(marks.begin(), edge_mark(outer, options));
     }
     Chosen chosen;
     std::vector<double> odds;

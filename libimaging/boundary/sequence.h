@@ -24,6 +24,10 @@ struct SequenceOptions {
     double taken = 0.0;
     double narrowest_mm = 0.03; ///< Rings narrower than this cost extra.
     std::size_t farthest = 12;  ///< So many marks may be passed over between two boundaries.
+
+    /// Mean score of a change of width. E[ln(1 + t^2 / 3)] of Student's t with 3 degrees of freedom is psi(2) -
+    /// psi(3/2) = 0.386.
+    [[nodiscard]] double usual_width_score() const { return -0.5 * (width_freedom + 1.0) * 0.386 * width_weight; }
 };
 
 /// Chooses among marks as a whole: a chain over pairs of neighbouring boundaries, whose score adds up the log odds of

@@ -9,9 +9,10 @@ namespace {
 
 constexpr double deviation_factor = 2.0; ///< Standard deviation over median deviation, with room for stains.
 constexpr double doubt = 3.5;            ///< Half squared deviations under this speak for wood.
-constexpr double colour_limit = 2.05;    ///< Deviations of colour count up to this.
 
-LookLine line_of(const std::vector<ColumnLook>& wood, double ColumnLook::*value, double least_deviation) {
+} // namespace
+
+LookLine line_through(std::span<const ColumnLook> wood, double ColumnLook::*value, double least_deviation) {
     double t = 0.0;
     double v = 0.0;
     double tt = 1e-9;
@@ -37,8 +38,6 @@ LookLine line_of(const std::vector<ColumnLook>& wood, double ColumnLook::*value,
     return line;
 }
 
-} // namespace
-
 double quantile(std::vector<double> values, double share) {
     const auto k = static_cast<std::ptrdiff_t>(share * static_cast<double>(values.size() - 1));
     std::nth_element(values.begin(), values.begin() + k, values.end());
@@ -46,9 +45,9 @@ double quantile(std::vector<double> values, double share) {
 }
 
 WoodLook::WoodLook(const std::vector<ColumnLook>& wood)
-    : red(line_of(wood, &ColumnLook::red, 0.008))
-    , blue(line_of(wood, &ColumnLook::blue, 0.012))
-    , rough(line_of(wood, &ColumnLook::rough, 0.3)) {
+    : red(line_through(wood, &ColumnLook::red, 0.008))
+    , blue(line_through(wood, &ColumnLook::blue, 0.012))
+    , rough(line_through(wood, &ColumnLook::rough, 0.3)) {
     std::vector<double> tones;
     tones.reserve(wood.size());
     for (const ColumnLook& look : wood) {
@@ -58,7 +57,7 @@ WoodLook::WoodLook(const std::vector<ColumnLook>& wood)
     lightest = quantile(tones, 0.98);
 }
 
-double WoodLook::evidence_against(const ColumnLook& look) const {
+double WoodLook::evidence_against(const ColumnLook& look, double colour_limit) const {
     const auto square = [](double z, double most) { return 0.5 * std::min(z * z, most * most); };
     const double range = std::max(lightest - darkest, 0.05);
     const double beyond = std::max({0.0, darkest - look.tone, look.tone - lightest}) / (0.12 * range);

@@ -2,6 +2,7 @@
 
 #include "libimaging/boundary/texture.h"
 
+#include <span>
 #include <vector>
 
 namespace pithward::boundary {
@@ -17,6 +18,11 @@ struct LookLine {
     }
 };
 
+/// The line by least squares through a quantity of some columns against their tone; its deviation is twice the median
+/// one, which leaves room for stains, and at least as given.
+[[nodiscard]] LookLine line_through(std::span<const ColumnLook> looks, double ColumnLook::*value,
+                                    double least_deviation);
+
 /// What wood looks like: its colour and roughness for each tone, and the range of its tones.
 struct WoodLook {
     LookLine red;
@@ -28,9 +34,10 @@ struct WoodLook {
     /// Learnt from columns that are wood. At least 10 of them.
     explicit WoodLook(const std::vector<ColumnLook>& wood);
 
-    /// How much a column speaks for something else than wood: positive for, negative against. Colour alone can't
-    /// decide: sapwood and heartwood differ in it too.
-    [[nodiscard]] double evidence_against(const ColumnLook& look) const;
+    /// How much a column speaks for something else than wood: positive for, negative against. Deviations of colour
+    /// count up to the limit: with the one given colour alone can't decide, since sapwood and heartwood differ in it
+    /// too.
+    [[nodiscard]] double evidence_against(const ColumnLook& look, double colour_limit = 2.05) const;
 
     /// Deviation of the colour from that of wood of this tone, in usual deviations.
     [[nodiscard]] double colour_strangeness(const ColumnLook& look) const;
