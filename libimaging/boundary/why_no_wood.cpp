@@ -36,6 +36,7 @@ constexpr double nothing = 0.002;
 constexpr double too_two_sided = 1.8;
 constexpr double strangers = 0.15;
 constexpr double confused = 0.4;
+constexpr double one_body = 0.75; ///< What goes on across the path so well is wood, however its edges blur.
 constexpr double long_enough_mm = 25.0;
 
 using Line = std::vector<float>;
@@ -212,7 +213,7 @@ std::optional<std::string> why_no_wood(const WoodSigns& signs, WoodType type, do
     if (signs.agreement < strangers || signs.agreement + signs.aligned < confused) {
         return "what lies on one side of the path does not go on on the other, as rings would";
     }
-    if (type == WoodType::Conifer && signs.one_sided < too_two_sided) {
+    if (type == WoodType::Conifer && signs.agreement < one_body && signs.one_sided < too_two_sided) {
         return "its changes are as sharp on one side as on the other, which those of rings are not";
     }
     return std::nullopt;

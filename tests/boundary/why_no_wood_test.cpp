@@ -1,5 +1,6 @@
 #include "libimaging/boundary/find_cores.h"
 #include "libimaging/boundary/propose_reading.h"
+#include "libimaging/boundary/why_no_wood.h"
 #include "tests/support/rendered_scan.h"
 
 #include <gtest/gtest.h>
@@ -99,6 +100,16 @@ TEST(NoWoodTrial, ClothAndPrintAreNoWood) {
     expect_not_read(cloth(16.0), "fine cloth");
     expect_not_read(cloth(50.0), "coarse cloth");
     expect_not_read(print(), "print");
+}
+
+// Narrow rings with broad latewood are as sharp on one side as on the other once the scanner has blurred them.
+TEST(WhyNoWood, BlurredRingsThatGoOnAcrossThePathAreWood) {
+    boundary::WoodSigns signs;
+    signs.one_sided = 1.0;
+    signs.agreement = 0.87;
+    EXPECT_FALSE(boundary::why_no_wood(signs, WoodType::Conifer, 40.0).has_value());
+    signs.agreement = 0.46; // as of streaks
+    EXPECT_TRUE(boundary::why_no_wood(signs, WoodType::Conifer, 40.0).has_value());
 }
 
 TEST(WhyNoWood, APathAlongTheRingsIsToldSo) {
