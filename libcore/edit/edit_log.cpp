@@ -92,6 +92,16 @@ std::string verb_of(const EditGroup& group) {
 
 } // namespace
 
+std::vector<const EditRecord*> edits_in_effect(std::span<const EditRecord> log) {
+    std::vector<const EditRecord*> edits;
+    for (const Chain& chain : chains_of(log)) {
+        if (chain.in_effect()) {
+            edits.push_back(&chain.first());
+        }
+    }
+    return edits;
+}
+
 std::optional<EditId> next_to_undo(std::span<const EditRecord> log, std::string_view who) {
     std::optional<EditId> latest;
     for (const Chain& chain : chains_of(log)) {

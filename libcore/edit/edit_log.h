@@ -7,12 +7,17 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace pithward {
 
 // The log of one reading's edits is a list of records, oldest first, with growing ids; none is ever taken out of it.
 // Undo adds a record that names the one it takes back, and redo a record that names the undo. So a record is in effect
 // as long as no later one names it, and what a person can undo or redo follows from the log alone.
+
+/// The edits in effect, in the order in which they were made first: what was taken back and not brought back is left
+/// out, and so are the records that did that. Pointers into `log`.
+[[nodiscard]] std::vector<const EditRecord*> edits_in_effect(std::span<const EditRecord> log);
 
 /// What this person can take back next: their latest edit in effect. Undo goes back edit by edit without limit; edits
 /// that were undone before and left so are passed over.

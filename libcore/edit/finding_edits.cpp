@@ -103,6 +103,7 @@ Outcome<Edit> settle_finding(const Reading& reading, FindingId id, Finding::Stat
         Finding after = before;
         after.state = state;
         after.comment = std::move(comment);
+        after.verdict = Verdict::None;
         edits.push_back({Changed<Finding>{before, std::move(after)}});
         return Edit{EditGroup{label_of(state), std::move(edits)}};
     });

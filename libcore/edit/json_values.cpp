@@ -226,7 +226,8 @@ Json write(const Finding& finding) {
             {"change", write_change(finding.change)},
             {"probability", finding.probability},
             {"state", word(finding.state)},
-            {"comment", finding.comment}};
+            {"comment", finding.comment},
+            {"verdict", word(finding.verdict)}};
 }
 
 void read(const Json& json, Finding& finding) {
@@ -248,6 +249,10 @@ void read(const Json& json, Finding& finding) {
     finding.probability = probability(json, "probability");
     finding.state = one_of(json, "state", {State::Open, State::ProposalTaken, State::KeptAsItIs, State::CannotBeTold});
     finding.comment = text(json, "comment");
+    // Projects from before there were verdicts have none.
+    finding.verdict = optional_field(json, "verdict") == nullptr
+                          ? Verdict::None
+                          : one_of(json, "verdict", {Verdict::None, Verdict::Passed, Verdict::Returned});
 }
 
 Json write(const Path& path) {

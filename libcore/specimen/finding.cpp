@@ -50,4 +50,16 @@ std::string word(Finding::State state) {
     return "open";
 }
 
+std::string word(Verdict verdict) {
+    switch (verdict) {
+    case Verdict::None:
+        return "none";
+    case Verdict::Passed:
+        return "passed";
+    case Verdict::Returned:
+        return "returned";
+    }
+    return "none";
+}
+
 } // namespace pithward

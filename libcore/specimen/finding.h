@@ -46,6 +46,9 @@ struct ProposeBreak {
 };
 using ProposedChange = std::variant<std::monostate, ProposeBoundary, ProposeRemoval, ProposeAbsentRing, ProposeBreak>;
 
+/// What a second person says of how a finding was settled.
+enum class Verdict { None, Passed, Returned };
+
 /// A place that somebody should look at.
 struct Finding {
     enum class State { Open, ProposalTaken, KeptAsItIs, CannotBeTold };
@@ -62,6 +65,7 @@ struct Finding {
     double probability = 0.5; ///< That the proposal is right.
     State state = State::Open;
     std::string comment;
+    Verdict verdict = Verdict::None; ///< None again once the finding is settled anew.
     friend bool operator==(const Finding&, const Finding&) = default;
 };
 
@@ -71,5 +75,7 @@ struct Finding {
 [[nodiscard]] std::optional<FindingKind> finding_kind_from(std::string_view word);
 /// "open", "proposal taken", "kept as it is", "can't be told".
 [[nodiscard]] std::string word(Finding::State state);
+/// "none", "passed", "returned".
+[[nodiscard]] std::string word(Verdict verdict);
 
 } // namespace pithward

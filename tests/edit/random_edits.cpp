@@ -139,6 +139,7 @@ void fill(Finding& finding, std::mt19937& random) {
     finding.probability = between(random, 0.0, 1.0);
     finding.state = static_cast<Finding::State>(below(random, 4));
     finding.comment = any_text(random);
+    finding.verdict = static_cast<Verdict>(below(random, 3));
 }
 
 void fill(ReadingHead& head, std::mt19937& random) {
