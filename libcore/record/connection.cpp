@@ -102,6 +102,10 @@ Outcome<QSqlQuery> Connection::run(const char* statement, const QVariantList& va
     return query;
 }
 
+Outcome<void> Connection::change(const char* statement, const QVariantList& values) const {
+    return run(statement, values).map([](const QSqlQuery&) {});
+}
+
 Outcome<QVariant> Connection::value(const char* statement, const QVariantList& values) const {
     return run(statement, values).map([](QSqlQuery query) { return query.next() ? query.value(0) : QVariant(); });
 }

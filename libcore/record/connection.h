@@ -29,6 +29,8 @@ public:
 
     /// Runs one statement with its values in place of the question marks.
     [[nodiscard]] Outcome<QSqlQuery> run(const char* statement, const QVariantList& values = {}) const;
+    /// The same for a statement without an answer.
+    [[nodiscard]] Outcome<void> change(const char* statement, const QVariantList& values = {}) const;
     /// The first value of the first row; a null one where there is no row.
     [[nodiscard]] Outcome<QVariant> value(const char* statement, const QVariantList& values = {}) const;
 
