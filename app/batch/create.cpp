@@ -20,13 +20,12 @@ struct CreateOptions {
     std::string by;
 };
 
-Outcome<std::vector<Site>> sheet_of(const std::string& file) {
+Outcome<FieldSheet> sheet_of(const std::string& file) {
     std::ifstream in(file, std::ios::binary);
     if (!in) {
         return fail(file, "the field sheet can't be read", "check its name");
     }
-    auto sites = read_field_sheet(in);
-    return sites ? std::move(sites) : tl::unexpected(formats::in_file(file, sites.error()));
+    return read_field_sheet_rows(in).map_error([&](Fault fault) { return formats::in_file(file, std::move(fault)); });
 }
 
 /// Gives each core the path of its scan, and tells of the cores that have none.
@@ -72,9 +71,12 @@ Exit create(const CreateOptions& options, const CommonOptions& common) {
     if (std::filesystem::exists(options.project, error)) {
         return report({options.project, "the file is there already", "choose another name"});
     }
-    auto sites = sheet_of(options.sheet);
-    if (!sites) {
-        return report(sites.error());
+    auto sheet = sheet_of(options.sheet);
+    if (!sheet) {
+        return report(sheet.error());
+    }
+    for (const Fault& row : sheet->left_out) {
+        warn(formats::in_file(options.sheet, {row.where, "this row is left out: " + row.what, row.remedy}));
     }
     const auto home =
         std::filesystem::weakly_canonical(std::filesystem::absolute(options.project), error).parent_path();
@@ -88,18 +90,18 @@ Exit create(const CreateOptions& options, const CommonOptions& common) {
         return report(folder.error());
     }
     int without = 0;
-    const auto entries = match_scans(*sites, *folder, home, without);
+    const auto entries = match_scans(sheet->sites, *folder, home, without);
     if (!entries) {
         return report(entries.error());
     }
-    const auto project = record::Project::create(options.project, *sites, *entries, stamp_now(options.by));
+    const auto project = record::Project::create(options.project, sheet->sites, *entries, stamp_now(options.by));
     if (!project) {
         return report(project.error());
     }
     if (!common.quiet) {
         std::fprintf(stderr, "%s: %zu scans\n", options.project.c_str(), entries->size());
     }
-    return common.strict && without > 0 ? Exit::NeedsPerson : Exit::Done;
+    return common.strict && (without > 0 || !sheet->left_out.empty()) ? Exit::NeedsPerson : Exit::Done;
 }
 
 } // namespace

@@ -48,6 +48,9 @@ std::optional<Fault> contradiction(const MeasureOptions& options) {
     if (!options.decadal.empty() && !options.last_year) {
         return Fault{"--decadal", "a decadal file needs calendar years", "give --last-year, or take --csv"};
     }
+    if (!options.by.empty() && !options.scans.empty()) {
+        return Fault{"--by", "nobody is noted but in a project", "leave it out, or measure a project"};
+    }
     const auto project =
         std::ranges::find_if(options.scans, [](const std::string& scan) { return scan.ends_with(".pithward"); });
     if (project != options.scans.end()) {
@@ -128,6 +131,7 @@ void add_options(CLI::App& parser, MeasureOptions& options) {
     parser.add_option("--json", options.json, "File for everything that was found; - for standard output");
     parser.add_option("--csv", options.csv, "File for the series, years down; - for standard output");
     parser.add_option("--decadal", options.decadal, "File for the series in decades; - for standard output");
+    parser.add_option("--by", options.by, "Who measures, for a project's history; default: the user's name");
     parser.add_option("--overlay", options.overlay, "PNG file for the scan with its boundaries");
 }
 

@@ -31,6 +31,7 @@ struct MeasureOptions {
     std::string csv;
     std::string decadal;
     std::string overlay;
+    std::string by; ///< Who does it, for a project's history.
 };
 
 /// The same with its words understood.

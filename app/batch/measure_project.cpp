@@ -2,6 +2,7 @@
 
 #include "app/batch/project_scans.h"
 #include "app/batch/read_core.h"
+#include "libcore/dating/bark_year.h"
 #include "libcore/record/project.h"
 #include "libimaging/scan/threads.h"
 
@@ -81,7 +82,11 @@ public:
         }
         int findings = 0;
         for (const FoundCore& path : *paths) {
-            const auto kept = keep(core, read_core(*scan, *scale, task, path));
+            auto measured = read_core(*scan, *scale, task, path);
+            if (measured && paths->size() == 1) {
+                date(core, measured->reading);
+            }
+            const auto kept = keep(core, std::move(measured));
             if (!kept) {
                 return tl::unexpected(kept.error());
             }
@@ -102,13 +107,27 @@ private:
         return ScanFile::open((project_.folder() / core.core.scan).string());
     }
 
+    /// Years by the field sheet, where it tells them. It tells of one bark end: a core that goes past the pith has two.
+    void date(const CoreEntry& core, Reading& reading) const {
+        const auto year = dating::bark_year(core.site, core.tree, core.core, reading.outer);
+        if (year) {
+            reading.last_year = *year;
+        } else if (!quiet_) {
+            std::fprintf(stderr, "%s\n", year.error().line().c_str());
+        }
+    }
+
     Outcome<int> keep(const CoreEntry& core, Outcome<MeasuredReading> measured) {
         if (!measured) {
             return tl::unexpected(std::move(measured.error()));
         }
         Reading reading = renamed(std::move(measured->reading), core.core.scan);
         const int findings = static_cast<int>(reading.findings.size());
-        auto kept = project_.add_reading(core.id, std::move(reading), "Propose a reading", stamp_now(""));
+        std::string label = "Propose a reading";
+        if (reading.last_year) {
+            label += ", its outermost ring of " + std::to_string(reading.last_year->value()) + " by the field sheet";
+        }
+        auto kept = project_.add_reading(core.id, std::move(reading), label, stamp_now(options_.by));
         if (!kept) {
             return tl::unexpected(std::move(kept.error()));
         }

@@ -1,5 +1,6 @@
 #include "libcore/formats/csv_rows.h"
 
+#include "libcore/formats/csv_guard.h"
 #include "libcore/formats/text_input.h"
 
 #include <csv.h>
@@ -73,7 +74,7 @@ public:
 private:
     static void on_field(void* bytes, std::size_t count, void* self) {
         auto& reader = *static_cast<RowReader*>(self);
-        std::string text(static_cast<const char*>(bytes), count);
+        std::string text(unguarded({static_cast<const char*>(bytes), count}));
         reader.row_.push_back({std::move(text), reader.field_line_, reader.field_column_});
     }
     static void on_row(int /*end*/, void* self) { static_cast<RowReader*>(self)->row_done_ = true; }
@@ -144,10 +145,11 @@ Outcome<void> read_csv_rows(std::string_view text, CsvDialect dialect,
     });
 }
 
-std::string csv_field(std::string_view text) {
+std::string csv_field(std::string_view content) {
+    const std::string text = guarded(content);
     const bool outer_blank = !text.empty() && trimmed(text).size() != text.size();
     if (!outer_blank && text.find_first_of(",;\"\t\r\n") == std::string_view::npos) {
-        return std::string(text);
+        return text;
     }
     std::string quoted(2 * text.size() + 2, '\0');
     quoted.resize(csv_write(quoted.data(), quoted.size(), text.data(), text.size()));

@@ -10,7 +10,7 @@
 
 namespace pithward::formats {
 
-/// One field of a CSV row, without quotes and outer blanks, and where it begins (from 1; columns are characters).
+/// One field of a CSV row, without quotes, outer blanks and guard (csv_guard.h), and where it begins (from 1; columns are characters).
 struct CsvField {
     std::string text;
     std::size_t line = 0;
@@ -34,8 +34,8 @@ struct CsvDialect {
 [[nodiscard]] Outcome<void> read_csv_rows(std::string_view text, CsvDialect dialect,
                                           const std::function<Outcome<void>(const CsvRow&)>& take);
 
-/// A field to write, quoted if it must be.
-[[nodiscard]] std::string csv_field(std::string_view text);
+/// A field to write, guarded (csv_guard.h) and quoted if it must be.
+[[nodiscard]] std::string csv_field(std::string_view content);
 
 /// A fault at a field.
 [[nodiscard]] tl::unexpected<Fault> csv_fault(const CsvField& at, std::string what, std::string remedy);

@@ -19,6 +19,7 @@ namespace {
 constexpr std::size_t most_sheet_bytes = std::size_t{64} << 20;
 constexpr std::size_t most_columns = 1000;
 constexpr std::size_t most_cores = 200'000;
+constexpr std::size_t most_left_out = 1000; ///< After so many it is no field sheet.
 constexpr std::size_t required_columns = 3;
 
 class SheetReader {
@@ -31,23 +32,37 @@ public:
             return take_headings(row);
         }
         const bool blank = std::ranges::all_of(row, [](const CsvField& f) { return is_blank(f.text); });
-        return blank ? Outcome<void>() : take_core(row);
+        if (blank) {
+            return {};
+        }
+        if (auto taken = take_core(row); !taken) {
+            if (left_out_.size() == most_left_out) {
+                return taken;
+            }
+            left_out_.push_back(std::move(taken.error()));
+        }
+        return {};
     }
 
-    Outcome<std::vector<Site>> finish() {
+    Outcome<FieldSheet> finish() {
+        if (sites_.empty() && !left_out_.empty()) {
+            return tl::unexpected(std::move(left_out_.front()));
+        }
         if (sites_.empty()) {
             return fail("", "there is no core in this field sheet",
                         "give a header line with site, tree and core, and one row for each core");
         }
-        std::vector<Site> sites;
+        FieldSheet sheet;
+        sheet.sites.reserve(sites_.size());
         for (SiteEntry& entry : sites_) {
-            sites.push_back(std::move(entry.head.site));
+            sheet.sites.push_back(std::move(entry.head.site));
             for (TreeEntry& tree : entry.trees) {
                 tree.head.tree.cores = std::move(tree.cores);
-                sites.back().trees.push_back(std::move(tree.head.tree));
+                sheet.sites.back().trees.push_back(std::move(tree.head.tree));
             }
         }
-        return sites;
+        sheet.left_out = std::move(left_out_);
+        return sheet;
     }
 
 private:
@@ -124,39 +139,47 @@ private:
         std::map<std::string, std::size_t> tree_index;
     };
 
-    /// Puts a row's core under its tree and site, of which earlier rows may have told.
+    /// Puts a row's core under its tree and site, of which earlier rows may have told. A row that is refused leaves
+    /// nothing behind.
     Outcome<void> place_core(const CsvRow& row, SheetRow& values) {
-        if (!cores_.insert({values.site.id, values.core.id}).second) {
+        if (cores_.contains({values.site.id, values.core.id})) {
             return csv_fault(row[index_of("core")],
                              "core " + as_utf8(values.core.id) + " of site " + as_utf8(values.site.id) +
                                  " is there twice",
                              "give each core of a site its own identifier");
         }
-        if (cores_.size() > most_cores) {
+        if (cores_.size() == most_cores) {
             return csv_fault(row.front(), "there are more than 200,000 cores", "divide the sheet");
         }
-        const auto [site_at, new_site] = site_index_.try_emplace(values.site.id, sites_.size());
-        if (new_site) {
-            sites_.push_back({values, {}, {}});
+        const auto known_site = site_index_.find(values.site.id);
+        SiteEntry* site = known_site == site_index_.end() ? nullptr : &sites_[known_site->second];
+        TreeEntry* tree = nullptr;
+        if (site != nullptr) {
+            const auto known_tree = site->tree_index.find(values.tree.id);
+            tree = known_tree == site->tree_index.end() ? nullptr : &site->trees[known_tree->second];
         }
-        SiteEntry& site = sites_[site_at->second];
-        const auto [tree_at, new_tree] = site.tree_index.try_emplace(values.tree.id, site.trees.size());
-        if (new_tree) {
-            site.trees.push_back({values, {}});
-        }
-        TreeEntry& tree = site.trees[tree_at->second];
-        if (auto agreed = agree(row, values, Owner::Site, site.head); !agreed) {
+        auto agreed = site != nullptr ? agree(row, values, Owner::Site, site->head) : Outcome<void>();
+        agreed = agreed && tree != nullptr ? agree(row, values, Owner::Tree, tree->head) : agreed;
+        if (!agreed) {
             return agreed;
         }
-        if (auto agreed = agree(row, values, Owner::Tree, tree.head); !agreed) {
-            return agreed;
+        if (site == nullptr) {
+            site_index_[values.site.id] = sites_.size();
+            site = &sites_.emplace_back(SiteEntry{values, {}, {}});
         }
-        tree.cores.push_back(std::move(values.core));
+        if (tree == nullptr) {
+            site->tree_index[values.tree.id] = site->trees.size();
+            tree = &site->trees.emplace_back(TreeEntry{values, {}});
+        }
+        complete(values, Owner::Site, site->head);
+        complete(values, Owner::Tree, tree->head);
+        cores_.insert({values.site.id, values.core.id});
+        tree->cores.push_back(std::move(values.core));
         return {};
     }
 
-    /// Takes over what a row tells of its site or tree that was not known, and holds the rest against what was.
-    Outcome<void> agree(const CsvRow& row, const SheetRow& values, Owner owner, SheetRow& earlier) const {
+    /// Holds what a row tells of its site or tree against what earlier rows told.
+    Outcome<void> agree(const CsvRow& row, const SheetRow& values, Owner owner, const SheetRow& earlier) const {
         for (std::size_t i = 0; i < row.size() && i < headings_.size(); ++i) {
             const SheetColumn* column = headings_[i].column;
             if (column == nullptr || column->owner != owner) {
@@ -164,9 +187,7 @@ private:
             }
             const std::string now = column->get(values);
             const std::string before = column->get(earlier);
-            if (before.empty() && !now.empty()) {
-                column->set(earlier, now, false);
-            } else if (!now.empty() && now != before) {
+            if (!now.empty() && !before.empty() && now != before) {
                 return csv_fault(row[i],
                                  column->name + " is '" + as_utf8(now) + "' here and '" + as_utf8(before) +
                                      "' in an earlier row of the same " + (owner == Owner::Tree ? "tree" : "site"),
@@ -174,6 +195,16 @@ private:
             }
         }
         return {};
+    }
+
+    /// Takes over what a row tells of its site or tree that was not known.
+    static void complete(const SheetRow& values, Owner owner, SheetRow& earlier) {
+        for (const SheetColumn& column : sheet_columns()) {
+            if (const std::string now = column.get(values);
+                column.owner == owner && !now.empty() && column.get(earlier).empty()) {
+                (void)column.set(earlier, now, false);
+            }
+        }
     }
 
     std::size_t index_of(std::string_view name) const {
@@ -188,15 +219,21 @@ private:
     std::vector<SiteEntry> sites_;
     std::map<std::string, std::size_t> site_index_;
     std::set<std::pair<std::string, std::string>> cores_;
+    std::vector<Fault> left_out_;
 };
-
-void add_field(std::string& row, std::string_view text) {
-    row += (row.empty() ? "" : ",") + csv_field(text);
-}
 
 } // namespace
 
 Outcome<std::vector<Site>> read_field_sheet(std::istream& in) {
+    return read_field_sheet_rows(in).and_then([](FieldSheet sheet) -> Outcome<std::vector<Site>> {
+        if (!sheet.left_out.empty()) {
+            return tl::unexpected(std::move(sheet.left_out.front()));
+        }
+        return std::move(sheet.sites);
+    });
+}
+
+Outcome<FieldSheet> read_field_sheet_rows(std::istream& in) {
     const auto text = read_utf8(in, most_sheet_bytes);
     if (!text) {
         return tl::unexpected(text.error());
@@ -208,44 +245,6 @@ Outcome<std::vector<Site>> read_field_sheet(std::istream& in) {
         return tl::unexpected(std::move(read.error()));
     }
     return reader.finish();
-}
-
-Outcome<void> write_field_sheet(std::ostream& out, const std::vector<Site>& sites) {
-    std::set<std::string> others;
-    for (const Site& site : sites) {
-        for (const Tree& tree : site.trees) {
-            for (const Core& core : tree.cores) {
-                for (const auto& [name, text] : core.others) {
-                    others.insert(name);
-                }
-            }
-        }
-    }
-    std::string header;
-    for (const SheetColumn& column : sheet_columns()) {
-        add_field(header, column.name);
-    }
-    for (const std::string& name : others) {
-        add_field(header, name);
-    }
-    out << header << '\n';
-    for (const Site& site : sites) {
-        for (const Tree& tree : site.trees) {
-            for (const Core& core : tree.cores) {
-                const SheetRow values{site, tree, core};
-                std::string row;
-                for (const SheetColumn& column : sheet_columns()) {
-                    add_field(row, column.get(values));
-                }
-                for (const std::string& name : others) {
-                    const auto found = core.others.find(name);
-                    add_field(row, found == core.others.end() ? "" : found->second);
-                }
-                out << row << '\n';
-            }
-        }
-    }
-    return {};
 }
 
 } // namespace pithward

@@ -15,6 +15,16 @@ namespace pithward {
 /// column: a value that can't be, a core that is there twice, two rows that say different things of one tree or site.
 [[nodiscard]] Outcome<std::vector<Site>> read_field_sheet(std::istream& in);
 
+/// A field sheet with the rows that could not be taken.
+struct FieldSheet {
+    std::vector<Site> sites;
+    std::vector<Fault> left_out; ///< One for each row, with its line and column.
+};
+
+/// The same, row by row: each is taken, or named with what is wrong with it. Fails where no row can be taken, where the
+/// header line won't do, or where the text is no CSV from some line on.
+[[nodiscard]] Outcome<FieldSheet> read_field_sheet_rows(std::istream& in);
+
 /// Writes a field sheet with all known columns and the unknown ones that its cores have.
 [[nodiscard]] Outcome<void> write_field_sheet(std::ostream& out, const std::vector<Site>& sites);
 

@@ -43,6 +43,7 @@ class ReadingWriter {
 public:
     explicit ReadingWriter(const MeasuredReading& measured)
         : reading_(measured.reading)
+        , note_(measured.note)
         , series_(measured.series)
         , several_legs_(measured.reading.path.legs.size() > 1) {}
 
@@ -50,6 +51,9 @@ public:
         Json value;
         value["scan"] = reading_.path.legs.empty() ? Json() : Json(as_utf8(reading_.path.legs.front().scan));
         value["core"] = reading_.core.empty() ? Json() : Json(as_utf8(reading_.core));
+        if (note_) {
+            add_note(value);
+        }
         value["wood"] = word(reading_.wood);
         value["calibration"] = calibration(reading_.path.legs.empty() ? "" : reading_.path.legs.front().scan);
         value["bark_end"] = {{"how", as_utf8(reading_.bark_end.how)},
@@ -73,6 +77,20 @@ public:
     }
 
 private:
+    void add_note(Json& value) const {
+        const auto name = [](const std::string& text) { return text.empty() ? Json() : Json(as_utf8(text)); };
+        value["site"] = name(note_->site);
+        value["tree"] = name(note_->tree);
+        value["analyst"] = name(reading_.analyst);
+        value["state"] = word(reading_.state);
+        value["review"] = {{"marked_by", name(note_->marked_by)},
+                           {"passed_by", name(note_->passed_by)},
+                           {"own_work", note_->own_work},
+                           {"boundaries", reading_.boundaries.size()},
+                           {"looked_at", note_->looked_at},
+                           {"in_bulk", note_->in_bulk}};
+    }
+
     Json calibration(const std::string& scan) const {
         const auto found = reading_.calibrations.find(scan);
         if (found == reading_.calibrations.end()) {
@@ -133,6 +151,9 @@ private:
                           {"flags", std::move(flags)},
                           {"year", placed != nullptr ? year_or_null(placed->year) : Json()},
                           {"origin", word(boundary.origin)}};
+            if (note_) {
+                value["confirmed"] = word(boundary.confirmation);
+            }
             add_leg(value, boundary.leg);
             list.push_back(std::move(value));
         }
@@ -219,6 +240,11 @@ private:
             value["reason"] = as_utf8(finding.reason);
             value["proposal"] = as_utf8(finding.proposal);
             value["probability"] = json_number(finding.probability, share_digits);
+            if (note_) {
+                value["state"] = word(finding.state);
+                value["comment"] = as_utf8(finding.comment);
+                value["verdict"] = word(finding.verdict);
+            }
             add_leg(value, finding.leg);
             list.push_back(std::move(value));
         }
@@ -255,6 +281,7 @@ private:
     }
 
     const Reading& reading_;
+    const std::optional<ProjectNote>& note_;
     const RingSeries& series_;
     bool several_legs_;
     std::optional<Fault> fault_;
@@ -262,7 +289,8 @@ private:
 
 } // namespace
 
-Outcome<void> write_readings_json(std::ostream& out, std::span<const MeasuredReading> readings) {
+Outcome<void> write_readings_json(std::ostream& out, std::span<const MeasuredReading> readings,
+                                  std::span<const std::string> headers) {
     Json list = Json::array();
     for (const MeasuredReading& measured : readings) {
         auto value = ReadingWriter(measured).json();
@@ -272,6 +300,9 @@ Outcome<void> write_readings_json(std::ostream& out, std::span<const MeasuredRea
         list.push_back(std::move(*value));
     }
     Json root;
+    for (const std::string& header : headers) {
+        root["headers"].push_back(as_utf8(header));
+    }
     root["readings"] = std::move(list);
     out << root.dump(1) << '\n';
     return {};

@@ -4,15 +4,29 @@
 #include "libcore/specimen/reading.h"
 #include "libcore/specimen/ring_series.h"
 
+#include <optional>
 #include <ostream>
 #include <span>
+#include <string>
 
 namespace pithward {
+
+/// What a project says of a reading beside what was measured.
+struct ProjectNote {
+    std::string site;
+    std::string tree;
+    std::string marked_by;
+    std::string passed_by;
+    bool own_work = false; ///< Who passed it marked or changed it too.
+    int looked_at = 0;     ///< Of the boundaries ...
+    int in_bulk = 0;       ///< ... and these; nobody has confirmed the rest.
+};
 
 /// A reading and what `measure` made of it.
 struct MeasuredReading {
     Reading reading;
     RingSeries series;
+    std::optional<ProjectNote> note = {};
 };
 
 /// Writes `pithward measure --json` (design, section 5): {"readings": [...]}, with every key there, null where unknown.
@@ -22,6 +36,11 @@ struct MeasuredReading {
 /// and `breaks`. `pith` lists what published methods say as `other_methods`, each with `method`, `distance_mm`,
 /// `distance_low_mm`, `distance_high_mm` (null where nothing bounds it) and `missing_rings`. Positions are rounded to
 /// 0.001 px, lengths to 0.0001 mm. Fails where a place is on no leg.
-[[nodiscard]] Outcome<void> write_readings_json(std::ostream& out, std::span<const MeasuredReading> readings);
+///
+/// A reading out of a project has `site`, `tree`, `analyst`, `state` and `review` too: {"marked_by", "passed_by" (null
+/// where nobody did), "own_work", "boundaries", "looked_at", "in_bulk"}; its findings have `state`, `comment` and
+/// `verdict`, its boundaries `confirmed`. `headers`, where there are any, stand in a list of this name.
+[[nodiscard]] Outcome<void> write_readings_json(std::ostream& out, std::span<const MeasuredReading> readings,
+                                                std::span<const std::string> headers = {});
 
 } // namespace pithward

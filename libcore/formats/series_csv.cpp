@@ -23,22 +23,46 @@ bool is_empty_cell(std::string_view text) {
     return text.empty() || text == "NA" || text == "NaN";
 }
 
+/// A text without the lines at its start that only say something of it; they tell nothing of the separator.
+std::string_view after_remarks(std::string_view text) {
+    while (text.starts_with('#') || text.starts_with("\"#")) {
+        text.remove_prefix(std::min(text.find_first_of("\r\n"), text.size()));
+        text.remove_prefix(std::min(text.find_first_not_of("\r\n"), text.size()));
+    }
+    return text;
+}
+
 /// Takes the rows of a table one by one.
 class CsvSeriesReader {
 public:
     explicit CsvSeriesReader(CsvDialect dialect)
         : dialect_(dialect) {}
 
-    Outcome<void> take(const CsvRow& row) { return columns_ ? take_widths(row) : take_header(row); }
+    Outcome<void> take(const CsvRow& row) {
+        if (!columns_ && row.front().text.starts_with('#')) {
+            take_remark(row.front().text);
+            return {};
+        }
+        return columns_ ? take_widths(row) : take_header(row);
+    }
 
     Outcome<WidthTable> finish() const {
         if (!columns_) {
             return fail("", "the file is empty", "give a table with a header row that begins with year or ring");
         }
-        return columns_->table();
+        return columns_->table().map([&](WidthTable table) {
+            table.headers = headers_;
+            return table;
+        });
     }
 
 private:
+    void take_remark(std::string_view text) {
+        if (headers_.size() < WidthTable::most_headers) {
+            headers_.emplace_back(trimmed(text.substr(1)));
+        }
+    }
+
     Outcome<void> take_header(const CsvRow& row) {
         std::size_t keys = 0;
         const auto is_key = [&](const char* word) { return keys < row.size() && lower_case(row[keys].text) == word; };
@@ -133,6 +157,7 @@ private:
     }
 
     CsvDialect dialect_;
+    std::vector<std::string> headers_;
     std::optional<std::size_t> year_key_;
     std::optional<std::size_t> ring_key_;
     std::size_t keys_ = 0;
@@ -220,13 +245,21 @@ Outcome<WidthTable> read_series_csv(std::istream& in) {
     if (!text) {
         return tl::unexpected(text.error());
     }
-    const CsvDialect dialect = csv_dialect(*text);
+    const CsvDialect dialect = csv_dialect(after_remarks(*text));
     CsvSeriesReader reader(dialect);
     auto read = read_csv_rows(*text, dialect, [&](const CsvRow& row) { return reader.take(row); });
     if (!read) {
         return tl::unexpected(std::move(read.error()));
     }
     return reader.finish();
+}
+
+void write_csv_headers(std::ostream& out, std::span<const std::string> headers) {
+    for (std::string line : headers) {
+        std::ranges::replace_if(line, is_control, ' ');
+        line.insert(0, "# ");
+        out << csv_field(line) << '\n';
+    }
 }
 
 Outcome<std::vector<std::string>> write_series_csv(std::ostream& out, const WidthTable& table) {

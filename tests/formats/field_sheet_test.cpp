@@ -124,6 +124,62 @@ TEST(FieldSheet, BadInputIsRefusedWithLineAndColumn) {
     }
 }
 
+Outcome<FieldSheet> rows_of(const std::string& text) {
+    std::istringstream in(text);
+    return read_field_sheet_rows(in);
+}
+
+std::vector<std::string> cores_of(const FieldSheet& sheet) {
+    std::vector<std::string> ids;
+    for (const Site& site : sheet.sites) {
+        for (const Tree& tree : site.trees) {
+            for (const Core& core : tree.cores) {
+                ids.push_back(core.id);
+            }
+        }
+    }
+    return ids;
+}
+
+TEST(FieldSheet, EveryRowIsTakenOrNamedWithItsLineAndReason) {
+    // A byte order mark, semicolons, decimal commas, Latin-1 bytes, and of each fault one row.
+    const auto read = rows_of("\xEF\xBB\xBFsite;tree;core;dbh_cm;date_cored;notes\n"
+                              "S;T1;A;31,5;2024-06;N\xE4he\n"  // 2
+                              "S;T1;B;thick;2024;\n"            // 3: text in a number column
+                              "S;T1;C;;2024-02-30;\n"           // 4: an impossible date
+                              "S;T1;A;;;\n"                     // 5: a core that is there twice
+                              ";T2;D;;;\n"                      // 6: no site
+                              "S;T1;E;30;;\n"                   // 7: says another thing of the tree
+                              "S;T2;F;1,234;;;lost\n"           // 8: a field without a column
+                              "\n;;;;;\n"                       // 9, 10: blank
+                              "S;T2;G;12,5;;\n");               // 11
+    ASSERT_TRUE(read.has_value()) << read.error().line();
+    EXPECT_EQ(cores_of(*read), (std::vector<std::string>{"A", "G"}));
+    EXPECT_EQ(read->sites[0].trees[0].dbh_cm, 31.5);
+    EXPECT_EQ(read->sites[0].trees[0].cores[0].notes, "N\xC3\xA4he");
+    EXPECT_EQ(read->sites[0].trees[1].dbh_cm, 12.5) << "a row that is left out tells nothing of its tree";
+    std::vector<std::string> said;
+    for (const Fault& fault : read->left_out) {
+        said.push_back(fault.where + ": " + fault.what);
+        EXPECT_FALSE(fault.remedy.empty());
+    }
+    EXPECT_EQ(said, (std::vector<std::string>{
+                        "line 3, column 8: dbh_cm is 'thick'",
+                        "line 4, column 9: date_cored is '2024-02-30'",
+                        "line 5, column 6: core A of site S is there twice",
+                        "line 6, column 1: this row has no site",
+                        "line 7, column 8: dbh_cm is '30' here and '31.5' in an earlier row of the same tree",
+                        "line 8, column 16: there is no column name above this field",
+                    }));
+}
+
+TEST(FieldSheet, ASheetOfBadRowsAloneIsRefused) {
+    const auto read = rows_of("site,tree,core\nS,,A\nS,,B\n");
+    ASSERT_FALSE(read.has_value());
+    EXPECT_EQ(read.error().where, "line 2, column 1");
+    EXPECT_FALSE(rows_of("site,tree,core\nS,T,A\nS,T,\"B\n").has_value()) << "no row is known after an open quote";
+}
+
 TEST(FieldSheet, WhatIsWrittenIsReadBack) {
     const auto sites =
         sheet(all_columns + ",my own;\nHill,T01,T01A,PISY,conifer,2024-06-30,living,31.5,12,130,90,180,5,"
