@@ -3,6 +3,7 @@
 #include "app/batch/convert.h"
 #include "app/batch/create.h"
 #include "app/batch/crossdate.h"
+#include "app/batch/export.h"
 #include "app/batch/history.h"
 #include "app/batch/measure.h"
 #include "app/batch/show.h"
@@ -18,6 +19,7 @@ std::span<const Command> commands() {
         Command{"create", "Make a project from a field sheet and a folder of scans", attach_create},
         Command{"show", "List a project's cores and their readings", attach_show},
         Command{"history", "Tell who did what in a project, and when", attach_history},
+        Command{"export", "Write the series of a project, with how much of them was reviewed", attach_export},
         Command{"crossdate", "Hold series against each other and find rings missing or too many", attach_crossdate},
         Command{"chronology", "Detrend series and average them", attach_chronology},
         Command{"convert", "Convert between series formats", attach_convert},
@@ -26,7 +28,7 @@ std::span<const Command> commands() {
 }
 
 std::span<const char* const> verbs_to_come() {
-    static constexpr std::array verbs{"export", "report"};
+    static constexpr std::array verbs{"report"};
     return verbs;
 }
 

@@ -1,5 +1,6 @@
 #include "app/batch/show.h"
 
+#include "app/batch/compared_readings.h"
 #include "app/batch/output_files.h"
 #include "libcore/record/project.h"
 
@@ -40,6 +41,24 @@ void print_cores(const std::vector<CoreEntry>& cores, const std::vector<ReadingE
     }
 }
 
+void print_comparisons(const std::vector<CoreEntry>& cores, const std::vector<record::ReadingComparison>& comparisons) {
+    constexpr double percent = 100.0;
+    for (const record::ReadingComparison& one : comparisons) {
+        const auto core = std::ranges::find(cores, one.core, &CoreEntry::id);
+        const review::Comparison& both = one.comparison;
+        std::printf("%s, reading %lld and %lld: %.1f %% of the rings agree, %zu boundaries only in the first, %zu only "
+                    "in the second",
+                    core == cores.end() ? "" : core->core.id.c_str(), static_cast<long long>(one.first.value),
+                    static_cast<long long>(one.second.value), percent * both.share_agreeing.value_or(0.0),
+                    both.only_first.size(), both.only_second.size());
+        if (both.bias && both.sd) {
+            std::printf("; widths differ by %+.4f mm, standard deviation %.4f mm", both.bias->value(),
+                        both.sd->value());
+        }
+        std::printf("\n");
+    }
+}
+
 Exit show(const ShowOptions& options, const CommonOptions& common) {
     const std::array outputs{OutputFile{"--json", options.json}};
     const std::array inputs{options.project};
@@ -55,10 +74,15 @@ Exit show(const ShowOptions& options, const CommonOptions& common) {
     if (!cores || !readings) {
         return report(cores ? readings.error() : cores.error());
     }
+    const auto comparisons = compared_readings(*project, *cores, *readings);
+    if (!comparisons) {
+        return report(comparisons.error());
+    }
     if (options.json.empty()) {
         print_cores(*cores, *readings);
+        print_comparisons(*cores, *comparisons);
     } else {
-        const std::array bytes{OutputBytes{options.json, record::project_json(*cores, *readings)}};
+        const std::array bytes{OutputBytes{options.json, record::project_json(*cores, *readings, *comparisons)}};
         if (const auto written = write_outputs(bytes, common.force); !written) {
             return report(written.error());
         }

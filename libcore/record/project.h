@@ -2,6 +2,7 @@
 
 #include "libcore/edit/document.h"
 #include "libcore/record/project_values.h"
+#include "libcore/review/comparison.h"
 #include "libcore/specimen/outcome.h"
 
 #include <filesystem>
@@ -82,7 +83,18 @@ private:
 /// The size and checksum of a scan, which is read from end to end. `path` is taken as it is.
 [[nodiscard]] Outcome<ScanEntry> scan_entry(const std::filesystem::path& file, std::string path);
 
+/// Two readings of one core held against each other.
+struct ReadingComparison {
+    CoreId core;
+    ReadingId first;
+    ReadingId second;
+    review::Comparison comparison;
+    std::vector<PlacedBoundary> only_first; ///< The boundaries that `comparison` names so, where they lie on its path.
+    std::vector<PlacedBoundary> only_second;
+};
+
 /// The cores of a project with their readings, as JSON (docs/record.md).
-[[nodiscard]] std::string project_json(std::span<const CoreEntry> cores, std::span<const ReadingEntry> readings);
+[[nodiscard]] std::string project_json(std::span<const CoreEntry> cores, std::span<const ReadingEntry> readings,
+                                       std::span<const ReadingComparison> comparisons = {});
 
 } // namespace pithward::record

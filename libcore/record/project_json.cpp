@@ -25,9 +25,40 @@ QJsonObject reading_object(const ReadingEntry& reading, const CoreEntry& core) {
             {"open_findings", reading.open_findings}};
 }
 
+QJsonValue mm_or_null(const std::optional<Millimetres>& length) {
+    return length ? QJsonValue(length->value()) : QJsonValue();
+}
+
+QJsonArray places(const std::vector<PlacedBoundary>& boundaries) {
+    QJsonArray list;
+    for (const PlacedBoundary& one : boundaries) {
+        list.append(QJsonObject{{"boundary", static_cast<qint64>(one.id.value)},
+                                {"s_mm", one.s.value()},
+                                {"year", one.year ? QJsonValue(one.year->value()) : QJsonValue()}});
+    }
+    return list;
+}
+
+QJsonObject comparison_object(const ReadingComparison& one) {
+    const review::Comparison& both = one.comparison;
+    return {{"reading", static_cast<qint64>(one.first.value)},
+            {"with", static_cast<qint64>(one.second.value)},
+            {"matched_boundaries", static_cast<qint64>(both.matched.size())},
+            {"only_in_reading", places(one.only_first)},
+            {"only_in_with", places(one.only_second)},
+            {"agreeing_rings", both.agreeing_rings},
+            {"share_agreeing", both.share_agreeing ? QJsonValue(*both.share_agreeing) : QJsonValue()},
+            {"years_differ", both.years_differ},
+            {"widths", both.widths},
+            {"width_bias_mm", mm_or_null(both.bias)},
+            {"width_sd_mm", mm_or_null(both.sd)},
+            {"width_sd_of_one_mm", mm_or_null(both.sd_of_one)}};
+}
+
 } // namespace
 
-std::string project_json(std::span<const CoreEntry> cores, std::span<const ReadingEntry> readings) {
+std::string project_json(std::span<const CoreEntry> cores, std::span<const ReadingEntry> readings,
+                         std::span<const ReadingComparison> comparisons) {
     QJsonArray list;
     for (const CoreEntry& core : cores) {
         QJsonArray of_core;
@@ -36,11 +67,18 @@ std::string project_json(std::span<const CoreEntry> cores, std::span<const Readi
                 of_core.append(reading_object(reading, core));
             }
         }
+        QJsonArray compared;
+        for (const ReadingComparison& one : comparisons) {
+            if (one.core == core.id) {
+                compared.append(comparison_object(one));
+            }
+        }
         list.append(QJsonObject{{"site", json_text(core.site.id)},
                                 {"tree", json_text(core.tree.id)},
                                 {"core", json_text(core.core.id)},
                                 {"scan", core.core.scan.empty() ? QJsonValue() : json_text(core.core.scan)},
-                                {"readings", of_core}});
+                                {"readings", of_core},
+                                {"comparisons", compared}});
     }
     return QJsonDocument(QJsonObject{{"cores", list}}).toJson().toStdString();
 }

@@ -1,0 +1,62 @@
+#include "app/batch/accepted_readings.h"
+
+#include "libcore/measure/measure.h"
+
+#include <map>
+
+namespace pithward::batch {
+
+namespace {
+
+ProjectNote note_of(const record::CoreEntry& core, const review::Standing& standing) {
+    return {.site = core.site.id,
+            .tree = core.tree.id,
+            .marked_by = standing.marked_by,
+            .passed_by = standing.passed_by,
+            .own_work = standing.passer_marked || standing.passer_changed,
+            .looked_at = standing.looked_at,
+            .in_bulk = standing.in_bulk};
+}
+
+} // namespace
+
+Outcome<AcceptedReadings> accepted_readings(const record::Project& project, bool only_passed) {
+    const auto cores = project.cores();
+    if (!cores) {
+        return tl::unexpected(cores.error());
+    }
+    std::map<std::string, int> names;
+    for (const record::CoreEntry& core : *cores) {
+        ++names[core.core.id];
+    }
+    AcceptedReadings accepted;
+    accepted.readings.reserve(cores->size());
+    accepted.standings.reserve(cores->size());
+    for (const record::CoreEntry& core : *cores) {
+        if (!core.accepted) {
+            ++accepted.cores_without;
+            continue;
+        }
+        const auto document = project.document(*core.accepted);
+        if (!document) {
+            return tl::unexpected(document.error());
+        }
+        if (only_passed && document->reading().state != Reading::State::Passed) {
+            ++accepted.not_passed;
+            continue;
+        }
+        auto series = measure(document->reading());
+        if (!series) {
+            accepted.left_out.push_back({core.core.id, series.error().what, series.error().remedy});
+            continue;
+        }
+        const review::Standing standing = review::standing(document->reading(), document->log());
+        MeasuredReading measured{document->reading(), std::move(*series), note_of(core, standing)};
+        measured.reading.core = names[core.core.id] > 1 ? core.site.id + "_" + core.core.id : core.core.id;
+        accepted.readings.push_back(std::move(measured));
+        accepted.standings.push_back(standing);
+    }
+    return accepted;
+}
+
+} // namespace pithward::batch
