@@ -4,13 +4,14 @@
 #include "libcore/edit/reading_edits.h"
 #include "libcore/edit/require_object.h"
 
-#include <cmath>
+#include <algorithm>
 
 namespace pithward {
 
 namespace {
 
-/// What taking the proposal of a finding does, as parts of the edit that settles it.
+/// What taking the proposal of a finding does, as parts of the edit that settles it. What is done already, by hand or
+/// before the finding was returned, is not done twice.
 class Taking {
 public:
     Taking(const Reading& reading, const Finding& finding, std::int64_t fresh_id)
@@ -21,6 +22,12 @@ public:
     Outcome<std::vector<Edit>> operator()(std::monostate /*words*/) const { return std::vector<Edit>{}; }
 
     Outcome<std::vector<Edit>> operator()(const ProposeBoundary& proposed) const {
+        const auto there = std::ranges::any_of(reading_.boundaries, [&](const Boundary& one) {
+            return one.leg == proposed.boundary.leg && one.at == proposed.boundary.at;
+        });
+        if (there) {
+            return std::vector<Edit>{};
+        }
         std::vector<Edit> edits;
         for (const Candidate& candidate : reading_.not_annual) {
             if (candidate.leg == proposed.boundary.leg && candidate.at == proposed.boundary.at) {
@@ -35,12 +42,20 @@ public:
     }
 
     Outcome<std::vector<Edit>> operator()(const ProposeRemoval& proposed) const {
+        const auto gone = find_object(reading_.boundaries, proposed.boundary) == reading_.boundaries.end();
+        if (gone &&
+            std::ranges::find(reading_.not_annual, finding_.reason, &Candidate::reason) != reading_.not_annual.end()) {
+            return std::vector<Edit>{};
+        }
         return mark_as_false_ring(reading_, proposed.boundary, CandidateId{fresh_}, finding_.reason).map([](Edit edit) {
             return std::vector<Edit>{std::move(edit)};
         });
     }
 
     Outcome<std::vector<Edit>> operator()(const ProposeAbsentRing& proposed) const {
+        if (std::ranges::find(reading_.absent_rings, proposed.at, &AbsentRing::at) != reading_.absent_rings.end()) {
+            return std::vector<Edit>{};
+        }
         return add_absent_ring(reading_, proposed.at, AbsentRingId{fresh_}, finding_.reason).map([](Edit edit) {
             return std::vector<Edit>{std::move(edit)};
         });
@@ -51,6 +66,12 @@ public:
         const auto known = find_object(reading_.breaks, stretch.id);
         if (known != reading_.breaks.end()) {
             return std::vector<Edit>{{Changed<Break>{*known, std::move(stretch)}}};
+        }
+        const auto there = std::ranges::any_of(reading_.breaks, [&](const Break& one) {
+            return one.leg == stretch.leg && one.from == stretch.from && one.to == stretch.to;
+        });
+        if (there) {
+            return std::vector<Edit>{};
         }
         stretch.id = BreakId{fresh_};
         return std::vector<Edit>{add_break(std::move(stretch))};

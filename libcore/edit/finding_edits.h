@@ -14,8 +14,8 @@ namespace pithward {
 /// ProposalTaken also does what the finding proposes, in the same edit, and numbers what it adds from `fresh_id`
 /// (Document::fresh_id()): a proposed boundary comes in, looked at, and the candidate in its place goes; a boundary
 /// that is to go becomes a candidate turned down. KeptAsItIs and CannotBeTold confirm as looked at the boundary that
-/// the finding is about. A proposal of words alone changes nothing but the finding. A verdict that a second person gave
-/// no longer holds.
+/// the finding is about. A proposal of words alone changes nothing but the finding, and so does one that is done
+/// already. A verdict that a second person gave no longer holds.
 [[nodiscard]] Outcome<Edit> settle_finding(const Reading& reading, FindingId id, Finding::State state,
                                            std::string comment, std::int64_t fresh_id);
 

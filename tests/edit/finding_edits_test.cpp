@@ -66,6 +66,22 @@ TEST(FindingEdits, TakingAnAbsentRingOrABreakAddsIt) {
     EXPECT_EQ(settled(reading, Finding::State::ProposalTaken).breaks.at(0).kind, Break::Kind::LostWood);
 }
 
+TEST(FindingEdits, WhatIsDoneAlreadyIsNotDoneTwice) {
+    // Taken, then returned by a second person, then taken again.
+    Boundary proposed;
+    proposed.at = test::on_straight_path(3);
+    for (const ProposedChange& change :
+         {ProposedChange(ProposeBoundary{proposed}), ProposedChange(ProposeRemoval{BoundaryId{2}}),
+          ProposedChange(ProposeAbsentRing{BoundaryId{2}}),
+          ProposedChange(ProposeBreak{test::break_at(2.5, 3.0, Break::Kind::Crack)})}) {
+        const Reading taken = settled(with_finding(change), Finding::State::ProposalTaken);
+        Reading returned = taken;
+        returned.findings[0].state = Finding::State::Open;
+        returned.findings[0].verdict = Verdict::Returned;
+        EXPECT_EQ(settled(returned, Finding::State::ProposalTaken), taken);
+    }
+}
+
 TEST(FindingEdits, WhoKeepsABoundaryHasLookedAtIt) {
     const Reading reading = with_finding(ProposeRemoval{BoundaryId{2}}, BoundaryId{2});
     EXPECT_EQ(settled(reading, Finding::State::KeptAsItIs).boundaries[1].confirmation, Confirmation::LookedAt);
