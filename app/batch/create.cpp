@@ -4,6 +4,7 @@
 #include "libcore/formats/field_sheet.h"
 #include "libcore/formats/text_input.h"
 #include "libcore/record/project.h"
+#include "libcore/record/scan_search.h"
 
 #include <cstdio>
 #include <fstream>
@@ -81,7 +82,7 @@ Exit create(const CreateOptions& options, const CommonOptions& common) {
     const auto home =
         std::filesystem::weakly_canonical(std::filesystem::absolute(options.project), error).parent_path();
     const auto scans = options.scans.empty() ? home : std::filesystem::weakly_canonical(options.scans, error);
-    if (scans != home && !stays_inside(scans.lexically_relative(home))) {
+    if (scans != home && !record::stays_inside(scans.lexically_relative(home))) {
         return report({options.scans, "the scans are outside of the project's folder, so they would part company",
                        "put the project into a folder that holds them"});
     }

@@ -4,6 +4,7 @@
 #include "app/batch/read_core.h"
 #include "libcore/dating/bark_year.h"
 #include "libcore/record/project.h"
+#include "libcore/record/scan_search.h"
 #include "libimaging/scan/threads.h"
 
 #include <algorithm>
@@ -100,11 +101,17 @@ private:
         if (core.core.scan.empty()) {
             return fail(core.core.id, "this core has no scan", "name it in the field sheet");
         }
-        if (!stays_inside(core.core.scan)) {
-            return fail(core.core.scan, "the scan of core " + core.core.id + " is outside of the project's folder",
-                        "put it into that folder; what is outside is not opened");
+        const auto scans = project_.scans();
+        const auto found =
+            scans ? record::find_scan(project_.folder(), core.core.scan, *scans) : tl::unexpected(scans.error());
+        if (!found) {
+            return tl::unexpected(found.error());
         }
-        return ScanFile::open((project_.folder() / core.core.scan).string());
+        if (found->moved && !quiet_) {
+            std::fprintf(stderr, "%s: its scan %s was moved: the same bytes are in %s\n", core.core.id.c_str(),
+                         core.core.scan.c_str(), found->file.c_str());
+        }
+        return ScanFile::open(found->file.string());
     }
 
     /// Years by the field sheet, where it tells them. It tells of one bark end: a core that goes past the pith has two.

@@ -2,6 +2,7 @@
 
 #include "libcore/formats/text_input.h"
 #include "libcore/record/project.h"
+#include "libcore/record/scan_search.h"
 
 #include <algorithm>
 #include <array>
@@ -31,16 +32,11 @@ std::optional<std::filesystem::path> ScanFolder::scan_of(const Core& core) const
     std::error_code error;
     if (!core.scan.empty()) {
         const auto named = folder_ / core.scan;
-        const bool there = stays_inside(core.scan) && std::filesystem::is_regular_file(named, error);
+        const bool there = record::stays_inside(core.scan) && std::filesystem::is_regular_file(named, error);
         return there ? std::optional(named) : std::nullopt;
     }
     const auto found = std::ranges::find_if(scans_, [&](const auto& scan) { return scan.stem().string() == core.id; });
     return found == scans_.end() ? std::nullopt : std::optional(*found);
-}
-
-bool stays_inside(const std::filesystem::path& relative) {
-    const auto plain = relative.lexically_normal();
-    return !plain.empty() && plain.is_relative() && *plain.begin() != "..";
 }
 
 EditStamp stamp_now(const std::string& by) {

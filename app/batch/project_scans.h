@@ -26,9 +26,6 @@ private:
     std::vector<std::filesystem::path> scans_;
 };
 
-/// Whether a path, once its dots are followed, is a relative one that stays in its folder.
-[[nodiscard]] bool stays_inside(const std::filesystem::path& relative);
-
 /// Who runs the command, now: as told, else as the system names the user.
 [[nodiscard]] EditStamp stamp_now(const std::string& by);
 

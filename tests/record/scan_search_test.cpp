@@ -1,0 +1,63 @@
+#include "libcore/record/project.h"
+#include "libcore/record/scan_search.h"
+#include "tests/support/temporary_folder.h"
+
+#include <gtest/gtest.h>
+
+namespace pithward::record {
+namespace {
+
+namespace fs = std::filesystem;
+
+struct ScanSearch : testing::Test {
+    test::TemporaryFolder folder;
+    std::vector<ScanEntry> scans;
+
+    void SetUp() override {
+        fs::create_directories(folder.file("home/trays/more"));
+        fs::create_directories(folder.file("elsewhere"));
+        (void)folder.write("home/trays/a.jpg", "the scan");
+        (void)folder.write("home/trays/b.jpg", "an other"); // as long
+        (void)folder.write("elsewhere/secret.jpg", "not named to the user");
+        scans = {*scan_entry(folder.file("home/trays/a.jpg"), "trays/a.jpg")};
+    }
+    [[nodiscard]] Outcome<FoundScan> find(const std::string& path) const {
+        return find_scan(folder.file("home"), path, scans);
+    }
+};
+
+TEST_F(ScanSearch, AScanIsFoundWhereItIs) {
+    EXPECT_FALSE(find("trays/a.jpg")->moved);
+    EXPECT_EQ(find("trays/a.jpg")->file, folder.file("home/trays/a.jpg"));
+}
+
+TEST_F(ScanSearch, AMovedScanIsFoundByItsChecksum) {
+    fs::rename(folder.file("home/trays/a.jpg"), folder.file("home/trays/more/renamed.jpg"));
+    const auto found = find("trays/a.jpg");
+    ASSERT_TRUE(found.has_value()) << found.error().line();
+    EXPECT_TRUE(found->moved);
+    EXPECT_EQ(found->file, folder.file("home/trays/more/renamed.jpg"));
+}
+
+TEST_F(ScanSearch, OneThatIsGoneIsToldAndNothingElseTaken) {
+    fs::rename(folder.file("home/trays/a.jpg"), folder.file("elsewhere/a.jpg"));
+    const auto found = find("trays/a.jpg");
+    ASSERT_FALSE(found.has_value());
+    EXPECT_NE(found.error().what.find("is not there"), std::string::npos);
+}
+
+TEST_F(ScanSearch, WhatLeadsOutsideIsShownAndNotFollowed) {
+    fs::create_symlink(folder.file("elsewhere"), folder.file("home/link"));
+    for (const std::string path : {"../elsewhere/secret.jpg", "link/secret.jpg", "trays/../../elsewhere/secret.jpg"}) {
+        const auto found = find(path);
+        ASSERT_FALSE(found.has_value()) << path;
+        EXPECT_NE(found.error().what.find("outside of the project's folder"), std::string::npos) << path;
+        EXPECT_NE(found.error().what.find("elsewhere/secret.jpg"), std::string::npos) << "it is shown where it leads";
+    }
+    EXPECT_FALSE(find("/etc/passwd").has_value());
+    fs::create_symlink("b.jpg", folder.file("home/trays/c.jpg"));
+    EXPECT_TRUE(find("trays/c.jpg").has_value()) << "a link within the folder is no harm";
+}
+
+} // namespace
+} // namespace pithward::record
