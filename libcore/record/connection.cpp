@@ -2,6 +2,8 @@
 
 #include "libcore/record/project_header.h"
 
+#include <sys/stat.h>
+
 #include <QCoreApplication>
 #include <QSqlError>
 #include <QStorageInfo>
@@ -36,6 +38,13 @@ bool on_network(const std::filesystem::path& file) {
                                                             "smbfs", "9p",   "afs",  "fuse.sshfs"};
     return std::ranges::find(shared, std::string_view(type.data(), static_cast<std::size_t>(type.size()))) !=
            shared.end();
+}
+
+/// Device and number of a file; 0 where it is not there.
+std::pair<std::uint64_t, std::uint64_t> identity_of(const std::filesystem::path& file) {
+    struct stat status {};
+    return ::stat(file.c_str(), &status) == 0 ? std::pair{std::uint64_t{status.st_dev}, std::uint64_t{status.st_ino}}
+                                              : std::pair{std::uint64_t{0}, std::uint64_t{0}};
 }
 
 } // namespace
@@ -74,6 +83,7 @@ Outcome<std::unique_ptr<Connection>> Connection::open(const std::filesystem::pat
     if (!ready) {
         return tl::unexpected(std::move(ready.error()));
     }
+    connection->identity_ = identity_of(file);
     return connection;
 }
 
@@ -124,6 +134,14 @@ Outcome<void> Connection::set_version(int version) {
 
 Outcome<std::int64_t> Connection::changes_by_others() const {
     return value("PRAGMA data_version").map([](const QVariant& version) { return std::int64_t{version.toLongLong()}; });
+}
+
+Outcome<void> Connection::still_there() const {
+    if (identity_of(file_) != identity_) {
+        return fail(file_.string(), "the file was deleted or replaced while it was open; nothing more is written",
+                    "put it back, or open it again");
+    }
+    return {};
 }
 
 Outcome<void> Connection::check() const {
@@ -206,7 +224,9 @@ Fault Connection::fault_of(const QSqlError& error) const {
 }
 
 Outcome<Transaction> Transaction::begin(const Connection& connection) {
-    return connection.run("BEGIN IMMEDIATE").map([&](const QSqlQuery&) { return Transaction(connection); });
+    return connection.still_there()
+        .and_then([&] { return connection.run("BEGIN IMMEDIATE"); })
+        .map([&](const QSqlQuery&) { return Transaction(connection); });
 }
 
 Transaction::Transaction(Transaction&& other) noexcept
@@ -219,34 +239,13 @@ Transaction::~Transaction() {
 }
 
 Outcome<void> Transaction::commit() {
-    const auto done = connection_->run("COMMIT");
+    auto done = connection_->still_there();
+    done = done ? connection_->change("COMMIT") : done;
     if (!done) {
-        return tl::unexpected(done.error());
+        return done;
     }
     connection_ = nullptr;
     return {};
-}
-
-QVariant to_sql(const std::string& text) {
-    return QString::fromStdString(text);
-}
-QVariant to_sql(const std::optional<double>& number) {
-    return number ? QVariant(*number) : QVariant(QMetaType::fromType<double>());
-}
-QVariant to_sql(const std::optional<int>& number) {
-    return number ? QVariant(*number) : QVariant(QMetaType::fromType<int>());
-}
-QVariant to_sql(std::int64_t number) {
-    return QVariant(static_cast<qlonglong>(number));
-}
-std::string text_from(const QVariant& value) {
-    return value.toString().toStdString();
-}
-std::optional<double> number_from(const QVariant& value) {
-    return value.isNull() ? std::nullopt : std::optional(value.toDouble());
-}
-std::optional<int> whole_from(const QVariant& value) {
-    return value.isNull() ? std::nullopt : std::optional(value.toInt());
 }
 
 } // namespace pithward::record

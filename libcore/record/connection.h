@@ -1,5 +1,6 @@
 #pragma once
 
+#include "libcore/record/sql_values.h"
 #include "libcore/specimen/outcome.h"
 
 #include <QSqlDatabase>
@@ -7,8 +8,8 @@
 #include <QVariant>
 #include <filesystem>
 #include <memory>
-#include <optional>
 #include <string>
+#include <utility>
 
 class QCoreApplication;
 
@@ -43,6 +44,9 @@ public:
     [[nodiscard]] Outcome<void> set_version(int version);
     /// A number that grows when another connection has changed the file.
     [[nodiscard]] Outcome<std::int64_t> changes_by_others() const;
+    /// Fails when the file is no longer the one that was opened: SQLite would go on writing to what nobody can find
+    /// again.
+    [[nodiscard]] Outcome<void> still_there() const;
     /// Reads the whole file; the first thing that is wrong with it.
     [[nodiscard]] Outcome<void> check() const;
     /// Copies the project as it is into a new file, open windows or not.
@@ -59,7 +63,8 @@ private:
     [[nodiscard]] Outcome<void> set_journal();
 
     std::filesystem::path file_;
-    std::unique_ptr<QCoreApplication> application_; ///< Qt's drivers want one; null where the program has its own.
+    std::pair<std::uint64_t, std::uint64_t> identity_; ///< Of the file on the disk; 0 on a system that has none.
+    std::unique_ptr<QCoreApplication> application_;    ///< Qt's drivers want one; null where the program has its own.
     QString name_;
     QSqlDatabase database_;
     Mode mode_ = Mode::Read;
@@ -76,7 +81,7 @@ public:
     Transaction(const Transaction&) = delete;
     Transaction& operator=(const Transaction&) = delete;
 
-    /// When this answers, all is on the disk.
+    /// When this answers, all is on the disk, in the file that was opened.
     [[nodiscard]] Outcome<void> commit();
 
 private:
@@ -84,13 +89,5 @@ private:
         : connection_(&connection) {}
     const Connection* connection_;
 };
-
-[[nodiscard]] QVariant to_sql(const std::string& text);
-[[nodiscard]] QVariant to_sql(const std::optional<double>& number);
-[[nodiscard]] QVariant to_sql(const std::optional<int>& number);
-[[nodiscard]] QVariant to_sql(std::int64_t number);
-[[nodiscard]] std::string text_from(const QVariant& value);
-[[nodiscard]] std::optional<double> number_from(const QVariant& value);
-[[nodiscard]] std::optional<int> whole_from(const QVariant& value);
 
 } // namespace pithward::record

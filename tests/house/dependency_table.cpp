@@ -55,7 +55,8 @@ const std::vector<Row>& table() {
         {"libcore/review", {"libcore/specimen", "libcore/edit"}, {Log}},
         // measure: a reading's JSON tells where on the path each boundary lies. dating: its results are written.
         {"libcore/formats", {"libcore/specimen", "libcore/measure", "libcore/dating"}, {Json, Csv, Log, System}},
-        {"libcore/record", {"libcore/specimen", "libcore/edit", "libcore/review"}, {Qt, Log}},
+        // The system's headers: whether the file is still the one that was opened.
+        {"libcore/record", {"libcore/specimen", "libcore/edit", "libcore/review"}, {Qt, Log, System}},
         // Statistics that outliers don't move.
         {"libimaging/robust", {}, {}},
         {"libimaging/scan", {"libcore/specimen"}, {OpenCv, Vips, Log, System}},

@@ -1,6 +1,9 @@
 #include "libcore/edit/apply.h"
 #include "libcore/edit/edit_json.h"
+#include "libcore/record/project_header.h"
+#include "libcore/record/schema.h"
 #include "tests/record/made_up_project.h"
+#include "tests/record/slow_version.h"
 #include "tests/support/temporary_folder.h"
 
 #include <fcntl.h>
@@ -88,6 +91,57 @@ TEST(Kill, WhatWasToldIsThereAndNothingIsHalfThere) {
     std::printf("%d kills, %zu edits told\n", wanted_kills(), told);
     RecordProperty("seed", std::to_string(seed));
     RecordProperty("edits", std::to_string(told));
+}
+
+void migrate_and_kill(const std::string& project, int ms) {
+    const pid_t child = ::fork();
+    if (child == 0) {
+        ::execl(RECORD_MIGRATOR, RECORD_MIGRATOR, project.c_str(), nullptr);
+        ::_exit(127);
+    }
+    ::usleep(static_cast<useconds_t>(ms) * 1000U);
+    (void)::kill(child, SIGKILL);
+    int status = 0;
+    ::waitpid(child, &status, 0);
+}
+
+TEST(Kill, AMigrationIsThereOrNot) {
+    const test::TemporaryFolder folder;
+    const std::string whole = folder.file("whole.pithward");
+    {
+        Project project = test::made_up_project(whole);
+        ASSERT_TRUE(project.put_person({"Sue", "supervisor"}, test::stamp_by("Ida")).has_value());
+    }
+    std::random_device device;
+    const unsigned seed = device();
+    std::mt19937 random(seed);
+    int migrated = 0;
+    int copied = 0;
+    for (int n = 0; n < wanted_kills(); ++n) {
+        const test::TemporaryFolder each;
+        const std::string file = each.file("a.pithward");
+        std::filesystem::copy_file(whole, file);
+        migrate_and_kill(file, 5 + static_cast<int>(random() % 1500));
+        const auto connection = Connection::open(file, Connection::Mode::Write);
+        ASSERT_TRUE(connection.has_value()) << connection.error().line() << ", seed " << seed << ", kill " << n;
+        EXPECT_TRUE((*connection)->check().has_value());
+        const int version = (*connection)->version().value();
+        const bool tables = (*connection)->value("SELECT COUNT(*) FROM slow").has_value();
+        if (version == project_version) {
+            EXPECT_FALSE(tables) << "half of a step is there; seed " << seed << ", kill " << n;
+            EXPECT_FALSE((*connection)->value("SELECT initials FROM person").has_value());
+        } else {
+            EXPECT_EQ(version, project_version + 1);
+            EXPECT_EQ((*connection)->value("SELECT COUNT(*) FROM slow")->toInt(), test::slow_rows);
+            EXPECT_EQ((*connection)->value("SELECT initials FROM person")->toString(), "S");
+            EXPECT_TRUE(test::opened(file + ".version-1").check().has_value()) << "the copy came first";
+        }
+        EXPECT_EQ((*connection)->value("SELECT COUNT(*) FROM reading")->toInt(), 3);
+        migrated += version == project_version ? 0 : 1;
+        copied += std::filesystem::exists(file + ".version-1") ? 1 : 0;
+    }
+    std::printf("%d kills, seed %u: %d after the copy was begun, %d after the step was done\n", wanted_kills(), seed,
+                copied, migrated);
 }
 
 } // namespace
