@@ -105,7 +105,12 @@ void ScanView::go_to(ImagePoint at) {
     constexpr double close_px_per_mm = 60.0;
     const BenchScan* scan = model_.scan();
     const double close = scan != nullptr && scan->calibration ? close_px_per_mm / scan->calibration->px_per_mm() : 1.0;
-    set_view(view_.scaled_to(std::max(view_.scale(), close)).centred(at));
+    // The lettering above the wood and below it is to be seen too.
+    constexpr double lettering = 45.0;
+    const double half_breadth = model_.core() != nullptr ? model_.core()->half_breadth_px : 0.0;
+    const double room = std::max(40.0, 0.5 * viewport()->height() - lettering);
+    const double near = half_breadth > 0.0 ? std::min(close, room / half_breadth) : close;
+    set_view(view_.scaled_to(std::max(view_.scale(), near)).centred(at));
 }
 
 void ScanView::bring_into_view(ImagePoint at) {
