@@ -11,11 +11,11 @@ namespace pithward::boundary {
 
 namespace {
 
-constexpr double bark_mm = 2.0;        ///< So much bark is learnt from ...
-constexpr double wood_mm = 4.0;        ///< ... and so much wood ...
-constexpr double margin_mm = 0.2;      ///< ... so far from the edge.
-constexpr double least_mm = 0.15;      ///< Less of either teaches nothing.
-constexpr double least_colour = 0.008; ///< Deviations within one material.
+constexpr double bark_mm = 2.0;          ///< So much bark is learnt from ...
+constexpr double learnt_wood_mm = 4.0;   ///< ... and so much wood ...
+constexpr double learnt_margin_mm = 0.2; ///< ... so far from the edge.
+constexpr double least_learnt_mm = 0.15; ///< Less of either teaches nothing.
+constexpr double least_colour = 0.008;   ///< Deviations within one material.
 constexpr double least_tone = 0.06;
 constexpr double most = 4.0;
 
@@ -62,9 +62,9 @@ std::optional<BarkOrWood> BarkOrWood::learnt(std::span<const ColumnLook> looks, 
         };
         return looks.subspan(column(from_mm), column(to_mm) - column(from_mm));
     };
-    const auto bark = part(-margin_mm - bark_mm, -margin_mm);
-    const auto wood = part(margin_mm, margin_mm + wood_mm);
-    const auto enough = static_cast<std::size_t>(std::max(10.0, least_mm / px_mm));
+    const auto bark = part(-learnt_margin_mm - bark_mm, -learnt_margin_mm);
+    const auto wood = part(learnt_margin_mm, learnt_margin_mm + learnt_wood_mm);
+    const auto enough = static_cast<std::size_t>(std::max(10.0, least_learnt_mm / px_mm));
     if (std::min(bark.size(), wood.size()) < enough) {
         return std::nullopt;
     }
