@@ -146,7 +146,7 @@ Outcome<void> read_csv_rows(std::string_view text, CsvDialect dialect,
 }
 
 std::string csv_field(std::string_view content) {
-    const std::string text = guarded(content);
+    std::string text = guarded(content);
     const bool outer_blank = !text.empty() && trimmed(text).size() != text.size();
     if (!outer_blank && text.find_first_of(",;\"\t\r\n") == std::string_view::npos) {
         return text;
