@@ -17,7 +17,7 @@ constexpr double learnt_margin_mm = 0.2; ///< ... so far from the edge.
 constexpr double least_learnt_mm = 0.15; ///< Less of either teaches nothing.
 constexpr double least_colour = 0.008;   ///< Deviations within one material.
 constexpr double least_tone = 0.06;
-constexpr double most = 4.0;
+constexpr double most_odds = 4.0;
 
 std::vector<double> tones_of(std::span<const ColumnLook> looks) {
     std::vector<double> tones;
@@ -76,7 +76,7 @@ double BarkOrWood::evidence_for_bark(const ColumnLook& look) const {
     const double z = (look.tone - bark_tone_) / bark_tone_deviation_;
     const double tone =
         std::log(wood_tone_range_ / (bark_tone_deviation_ * std::sqrt(2.0 * std::numbers::pi))) - 0.5 * z * z;
-    return std::clamp(std::clamp(colour, -most, most) + std::max(tone, -most), -most, most);
+    return std::clamp(std::clamp(colour, -most_odds, most_odds) + std::max(tone, -most_odds), -most_odds, most_odds);
 }
 
 } // namespace pithward::boundary

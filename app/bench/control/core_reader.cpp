@@ -1,7 +1,7 @@
 #include "app/bench/control/core_reader.h"
 
+#include "libcore/dating/bark_year.h"
 #include "libcore/edit/apply.h"
-#include "libcore/specimen/outermost_year.h"
 #include "libcore/specimen/width_series.h"
 
 #include <algorithm>
@@ -24,7 +24,9 @@ void tell_field_data(ReadingRequest& request, const FieldData& field, std::size_
     request.wood = field.tree.wood;
     if (cores <= sides_of_one) {
         request.outer = field.core.outer;
-        request.last_year = outermost_year(field.core, field.site.latitude);
+        if (const auto year = dating::bark_year(field.site, field.tree, field.core, field.core.outer)) {
+            request.last_year = *year;
+        }
     }
 }
 
