@@ -10,7 +10,8 @@
 
 namespace pithward::formats {
 
-/// One field of a CSV row, without quotes, outer blanks and guard (csv_guard.h), and where it begins (from 1; columns are characters).
+/// One field of a CSV row, without quotes, outer blanks and guard (csv_guard.h), and where it begins (from 1; columns
+/// are characters).
 struct CsvField {
     std::string text;
     std::size_t line = 0;

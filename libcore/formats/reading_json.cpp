@@ -83,12 +83,9 @@ private:
         value["tree"] = name(note_->tree);
         value["analyst"] = name(reading_.analyst);
         value["state"] = word(reading_.state);
-        value["review"] = {{"marked_by", name(note_->marked_by)},
-                           {"passed_by", name(note_->passed_by)},
-                           {"own_work", note_->own_work},
-                           {"boundaries", reading_.boundaries.size()},
-                           {"looked_at", note_->looked_at},
-                           {"in_bulk", note_->in_bulk}};
+        value["review"] = {{"marked_by", name(note_->marked_by)}, {"passed_by", name(note_->passed_by)},
+                           {"own_work", note_->own_work},         {"boundaries", reading_.boundaries.size()},
+                           {"looked_at", note_->looked_at},       {"in_bulk", note_->in_bulk}};
     }
 
     Json calibration(const std::string& scan) const {

@@ -13,8 +13,8 @@ namespace pithward {
 
 /// Reads series from a CSV: a header row, years down, series across, widths in mm. The first column is `year`, or
 /// `ring` for undated series (1 at the bark), or both columns stand first. An empty cell is a gap or outside the
-/// series, 0 a locally absent ring. Semicolons or tabs with decimal commas are read too. Lines before the header row that
-/// begin with # are the table's headers, the first three of them.
+/// series, 0 a locally absent ring. Semicolons or tabs with decimal commas are read too. Lines before the header row
+/// that begin with # are the table's headers, the first three of them.
 [[nodiscard]] Outcome<WidthTable> read_series_csv(std::istream& in);
 
 /// Writes the same, with commas and decimal points, and answers with what a person should know of it.

@@ -71,7 +71,7 @@ TEST(KilledMeasure, WhatWasToldIsThereAndNothingIsHalfThere) {
     std::string sheet = "site,tree,core\n";
     for (int i = 1; i <= killed_cores; ++i) {
         const std::string core = "H0" + std::to_string(i) + "A";
-        sheet += "Hill," + core + "," + core + "\n";
+        sheet.append("Hill,").append(core).append(",").append(core).append("\n");
         fs::copy_file(scan, folder.file(core + ending));
     }
     fs::remove(scan);

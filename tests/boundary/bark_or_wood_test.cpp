@@ -22,7 +22,8 @@ std::vector<ColumnLook> bark_then_wood() {
             look.red = 0.34 + uneven;
             look.blue = -0.36 + uneven;
         } else {
-            look.tone = -0.95 + 0.6 * std::fmod((c - bark_ends) * look_mm / 0.6, 1.0); // latewood outside, lighter inward
+            look.tone =
+                -0.95 + 0.6 * std::fmod((c - bark_ends) * look_mm / 0.6, 1.0); // latewood outside, lighter inward
             look.red = 0.2 - 0.28 * (look.tone + 0.4) + uneven;
             look.blue = -0.32 + 0.25 * (look.tone + 0.4) - uneven;
         }

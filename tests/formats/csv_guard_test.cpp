@@ -12,7 +12,8 @@ namespace {
 using namespace formats;
 
 TEST(CsvGuard, WhatASpreadsheetWouldRunIsWrittenAsText) {
-    for (const std::string text : {"=1+2", "+cmd", "-x", "@SUM(A1)", "\t=1", "\r=1", "=HYPERLINK(\"http://x\",\"y\")"}) {
+    for (const std::string text :
+         {"=1+2", "+cmd", "-x", "@SUM(A1)", "\t=1", "\r=1", "=HYPERLINK(\"http://x\",\"y\")"}) {
         EXPECT_EQ(guarded(text), "'" + text);
         EXPECT_EQ(unguarded(guarded(text)), text);
     }

@@ -144,15 +144,15 @@ std::vector<std::string> cores_of(const FieldSheet& sheet) {
 TEST(FieldSheet, EveryRowIsTakenOrNamedWithItsLineAndReason) {
     // A byte order mark, semicolons, decimal commas, Latin-1 bytes, and of each fault one row.
     const auto read = rows_of("\xEF\xBB\xBFsite;tree;core;dbh_cm;date_cored;notes\n"
-                              "S;T1;A;31,5;2024-06;N\xE4he\n"  // 2
-                              "S;T1;B;thick;2024;\n"            // 3: text in a number column
-                              "S;T1;C;;2024-02-30;\n"           // 4: an impossible date
-                              "S;T1;A;;;\n"                     // 5: a core that is there twice
-                              ";T2;D;;;\n"                      // 6: no site
-                              "S;T1;E;30;;\n"                   // 7: says another thing of the tree
-                              "S;T2;F;1,234;;;lost\n"           // 8: a field without a column
-                              "\n;;;;;\n"                       // 9, 10: blank
-                              "S;T2;G;12,5;;\n");               // 11
+                              "S;T1;A;31,5;2024-06;N\xE4he\n" // 2
+                              "S;T1;B;thick;2024;\n"          // 3: text in a number column
+                              "S;T1;C;;2024-02-30;\n"         // 4: an impossible date
+                              "S;T1;A;;;\n"                   // 5: a core that is there twice
+                              ";T2;D;;;\n"                    // 6: no site
+                              "S;T1;E;30;;\n"                 // 7: says another thing of the tree
+                              "S;T2;F;1,234;;;lost\n"         // 8: a field without a column
+                              "\n;;;;;\n"                     // 9, 10: blank
+                              "S;T2;G;12,5;;\n");             // 11
     ASSERT_TRUE(read.has_value()) << read.error().line();
     EXPECT_EQ(cores_of(*read), (std::vector<std::string>{"A", "G"}));
     EXPECT_EQ(read->sites[0].trees[0].dbh_cm, 31.5);

@@ -67,7 +67,7 @@ private:
 /// A folder that anybody may enter, with a project of one edit in it.
 std::string open_to_all(const test::TemporaryFolder& folder) {
     fs::permissions(folder.file(""), fs::perms(0755));
-    const std::string file = folder.file("a.pithward");
+    std::string file = folder.file("a.pithward");
     Project project = test::made_up_project(file);
     EXPECT_TRUE(note(project, "told as done").has_value());
     return file;

@@ -27,6 +27,7 @@ Reading ten_rings(std::int64_t id, State state) {
 
 std::vector<std::pair<std::int64_t, std::int64_t>> names(const std::vector<Waiting>& list) {
     std::vector<std::pair<std::int64_t, std::int64_t>> all;
+    all.reserve(list.size());
     for (const Waiting& one : list) {
         all.emplace_back(one.reading.value, one.finding.value);
     }
