@@ -52,6 +52,25 @@ Split best_split(const std::vector<ColumnLook>& looks, const std::vector<Mark>& 
     return best;
 }
 
+/// The split again, with what is learnt beside it. Next to the edge heartwood does not blur what wood looks like, so
+/// colour counts for more, and what lies outside is known too.
+Split next_to_bark(const std::vector<ColumnLook>& looks, const std::vector<Mark>& marks, int first, int search,
+                   Split split, double px_mm) {
+    const int columns = static_cast<int>(looks.size());
+    for (int round = 0; round < 2; ++round) {
+        const int from = std::min(columns - 30, split.column + static_cast<int>(margin_mm / px_mm));
+        const int to = std::min(columns, from + static_cast<int>(near_wood_mm / px_mm));
+        const WoodLook wood({looks.begin() + from, looks.begin() + to});
+        const auto material = BarkOrWood::learnt(looks, split.column, px_mm);
+        const auto against_wood = [&](const ColumnLook& look) {
+            return wood.evidence_against(look, near_colour_limit) +
+                   (material ? 0.5 * material->evidence_for_bark(look) : 0.0);
+        };
+        split.column = best_split(looks, marks, first, search, against_wood, px_mm).column;
+    }
+    return split;
+}
+
 /// The column that parts bark from wood best, around a column.
 int parted(const std::vector<ColumnLook>& looks, const BarkOrWood& material, int column, int reach) {
     int best = std::max(0, column - reach);
@@ -136,7 +155,7 @@ void judge(OuterEnd& end, const std::vector<ColumnLook>& looks, const std::vecto
 
 } // namespace
 
-OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector<Mark>& marks) {
+OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector<Mark>& marks, WoodType type) {
     OuterEnd end;
     end.column = strip.column(0.0);
     const int first = std::max(0, static_cast<int>(std::floor(end.column)));
@@ -163,23 +182,13 @@ OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector
         return end;
     }
     end.edge_seen = true;
-    // Next to the edge heartwood does not blur what wood looks like, so colour counts for more, and what lies outside
-    // is known too.
-    for (int round = 0; round < 2; ++round) {
-        const int from = std::min(columns - 30, inside(margin_mm));
-        const int to = std::min(columns, from + static_cast<int>(near_wood_mm / strip.px_mm));
-        const WoodLook wood({looks.begin() + from, looks.begin() + to});
-        const auto material = BarkOrWood::learnt(looks, split.column, strip.px_mm);
-        const auto against_wood = [&](const ColumnLook& look) {
-            return wood.evidence_against(look, near_colour_limit) +
-                   (material ? 0.5 * material->evidence_for_bark(look) : 0.0);
-        };
-        split.column = best_split(looks, marks, first, search, against_wood, strip.px_mm).column;
-    }
     const int reach = static_cast<int>(near_mm / strip.px_mm);
-    const auto material = BarkOrWood::learnt(looks, split.column, strip.px_mm);
-    end.column = std::max(first, material ? parted(looks, *material, split.column, reach)
-                                          : strongest_change(looks, split.column, reach));
+    const Split told =
+        type == WoodType::Conifer ? next_to_bark(looks, marks, first, search, split, strip.px_mm) : split;
+    const auto material =
+        type == WoodType::Conifer ? BarkOrWood::learnt(looks, told.column, strip.px_mm) : std::nullopt;
+    end.column = std::max(first, material ? parted(looks, *material, told.column, reach)
+                                          : strongest_change(looks, told.column, reach));
     const int half = std::min(3, strip.centre());
     const int at = std::min(held, strip.columns() - 1);
     end.slope =
