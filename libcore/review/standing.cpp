@@ -125,16 +125,20 @@ Standing together(std::span<const Standing> all) {
     return sum;
 }
 
-std::string told_counts(const Standing& standing) {
-    std::string text = std::to_string(standing.boundaries);
-    text += " boundaries: ";
-    text += std::to_string(standing.looked_at);
+std::string told_looks(const Standing& standing) {
+    std::string text = std::to_string(standing.looked_at);
     text += " looked at, ";
     text += std::to_string(standing.in_bulk);
     text += " confirmed in bulk, ";
     text += std::to_string(standing.boundaries - standing.looked_at - standing.in_bulk);
     text += " confirmed by nobody";
     return text;
+}
+
+std::string told_counts(const Standing& standing) {
+    std::string text = std::to_string(standing.boundaries);
+    text += " boundaries: ";
+    return text + told_looks(standing);
 }
 
 std::string told_people(const Standing& standing) {

@@ -28,6 +28,8 @@ struct Standing {
 /// Of several readings together: counts added up. Names are left empty; state is that of the least advanced one.
 [[nodiscard]] Standing together(std::span<const Standing> all);
 
+/// "8 looked at, 110 confirmed in bulk, 2 confirmed by nobody", of the boundaries.
+[[nodiscard]] std::string told_looks(const Standing& standing);
 /// "120 boundaries: 8 looked at, 110 confirmed in bulk, 2 confirmed by nobody".
 [[nodiscard]] std::string told_counts(const Standing& standing);
 /// "marked by Ida, passed by Udo", "proposed by the program", "passed by Ida, who marked it too".

@@ -24,12 +24,8 @@ std::string boundaries_line(const Standing& all) {
     std::string text = "Boundaries: ";
     text += std::to_string(all.boundaries);
     text += ", of which ";
-    text += std::to_string(all.looked_at);
-    text += " looked at, ";
-    text += std::to_string(all.in_bulk);
-    text += " confirmed in bulk, ";
-    text += std::to_string(all.boundaries - all.looked_at - all.in_bulk);
-    text += " confirmed by nobody; findings open: ";
+    text += told_looks(all);
+    text += "; findings open: ";
     return text + std::to_string(all.open_findings);
 }
 

@@ -155,7 +155,7 @@ void judge(OuterEnd& end, const std::vector<ColumnLook>& looks, const std::vecto
 
 } // namespace
 
-OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector<Mark>& marks, WoodType type) {
+OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector<Mark>& marks, const WoodModel& model) {
     OuterEnd end;
     end.column = strip.column(0.0);
     const int first = std::max(0, static_cast<int>(std::floor(end.column)));
@@ -183,10 +183,8 @@ OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector
     }
     end.edge_seen = true;
     const int reach = static_cast<int>(near_mm / strip.px_mm);
-    const Split told =
-        type == WoodType::Conifer ? next_to_bark(looks, marks, first, search, split, strip.px_mm) : split;
-    const auto material =
-        type == WoodType::Conifer ? BarkOrWood::learnt(looks, told.column, strip.px_mm) : std::nullopt;
+    const Split told = model.bark_by_colour ? next_to_bark(looks, marks, first, search, split, strip.px_mm) : split;
+    const auto material = model.bark_by_colour ? BarkOrWood::learnt(looks, told.column, strip.px_mm) : std::nullopt;
     end.column = std::max(first, material ? parted(looks, *material, told.column, reach)
                                           : strongest_change(looks, told.column, reach));
     const int half = std::min(3, strip.centre());

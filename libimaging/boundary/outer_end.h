@@ -3,6 +3,7 @@
 #include "libcore/specimen/wood.h"
 #include "libimaging/boundary/flat_strip.h"
 #include "libimaging/boundary/mark.h"
+#include "libimaging/boundary/wood/wood_model.h"
 #include "libimaging/strip/lanes.h"
 
 #include <vector>
@@ -25,11 +26,11 @@ struct OuterEnd {
 ///
 /// What wood looks like (tone, colour and roughness across the lanes for each tone) is learnt further inside. Columns
 /// that differ speak for bark; the edge is where the sum of their evidence, from the path's start on, is highest. It
-/// then moves to the strongest change of colour nearby; in conifers it is sought again by what tells bark from the wood
-/// next to it (bark_or_wood.h; on rendered hardwoods that was no better). The wood under it is compared with the wood
+/// then moves to the strongest change of colour nearby; where the model says so it is sought again by what tells bark
+/// from the wood next to it (bark_or_wood.h). The wood under it is compared with the wood
 /// behind the boundaries of the first rings: as dark means that growth had ended, light that the ring is unfinished.
 /// Without an edge outer wood is lost.
 [[nodiscard]] OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector<Mark>& marks,
-                                 WoodType type);
+                                 const WoodModel& model);
 
 } // namespace pithward::boundary

@@ -267,7 +267,7 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     if (const auto why = why_no_wood(signs.get(), model.type, geometry.length_mm())) {
         return tl::unexpected(no_wood(scan.header().file, "no wood with rings across the path was found: " + *why));
     }
-    const OuterEnd outer = outer_end(*lanes, strip, marks, model.type);
+    const OuterEnd outer = outer_end(*lanes, strip, marks, model);
     const double first = outer.edge_seen ? outer.column : strip.column(0.0);
     const double last = strip.column(strip.path_mm);
     const std::vector<Gap> gaps =

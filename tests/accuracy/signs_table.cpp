@@ -67,7 +67,7 @@ void print_case(const std::string& folder, const json& entry) {
     const boundary::FlatStrip strip =
         boundary::flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm());
     const auto marks = model.marks(strip);
-    const auto outer = boundary::outer_end(*lanes, strip, marks, model.type);
+    const auto outer = boundary::outer_end(*lanes, strip, marks, model);
     const json truth = read_json(folder + "/" + entry["truth"].get<std::string>());
     const LegLine line(Leg{"", path, {}}, *calibration);
     for (const boundary::Mark& mark : marks) {

@@ -99,7 +99,12 @@ std::vector<Mark> conifer_marks(const FlatStrip& strip) {
 } // namespace
 
 WoodModel conifer_model() {
-    return {WoodType::Conifer, conifer_signal, conifer_marks, {}, 0.06};
+    return {.type = WoodType::Conifer,
+            .signal = conifer_signal,
+            .marks = conifer_marks,
+            .sequence = {},
+            .overlooked_from = 0.06,
+            .bark_by_colour = true};
 }
 
 } // namespace pithward::boundary

@@ -24,6 +24,9 @@ struct WoodModel {
     /// Marks turned down of more confidence than this are findings. Lower where few are seen, so that looking costs
     /// little.
     double overlooked_from = 0.1;
+    /// Whether colour tells bark from the wood next to it. In rendered hardwoods, whose vessels have colours of their
+    /// own, it made the outer end no better.
+    bool bark_by_colour = false;
     /// Sets the latewood of boundaries (all of the path, in order) where it can be told only with their neighbours
     /// known; null where the marks know it already, or never.
     void (*measure_latewood)(const FlatStrip& strip, std::span<Mark> boundaries) = nullptr;
