@@ -61,7 +61,7 @@ void paint_way(QPainter& painter, const QPolygonF& line, const QString& word, do
     font.setBold(true);
     const QFontMetricsF metrics(font);
     const QPointF half(0.5 * metrics.horizontalAdvance(text) + 8.0, metrics.height());
-    QPointF at = seen->p1() + upward_normal(way) * (reach + 2.0 * word_offset);
+    QPointF at = seen->p1() - upward_normal(way) * (reach + 2.0 * word_offset); // the years are lettered above
     at.setX(std::clamp(at.x(), room.left() + half.x(), room.right() - half.x()));
     at.setY(std::clamp(at.y(), room.top() + half.y(), room.bottom() - half.y()));
     paint_word(painter, at, QPointF(0, -1), text, style.line, style, true);
