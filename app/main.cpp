@@ -32,7 +32,7 @@ void add_common(CLI::App& parser, batch::CommonOptions& common) {
 
 void build(Program& program) {
     program.parser.set_version_flag("--version", std::string("pithward ") + PITHWARD_VERSION);
-    program.parser.add_option("FILE", program.files, "Scans to open in the window");
+    program.parser.add_option("FILE", program.files, "Scans, or a project, to open in the window");
     add_common(program.parser, program.common);
     for (const batch::Command& command : batch::commands()) {
         CLI::App* sub = program.parser.add_subcommand(command.name, command.summary);

@@ -84,7 +84,16 @@ const std::vector<Row>& table() {
         {"app/bench/panels",
          {"libcore", "libimaging", "app/picture", "app/bench/look", "app/bench/model", "app/bench/control"},
          {Qt}},
-        {"app/bench/window", {"libcore", "libimaging", "app/picture", "app/bench"}, {Qt}},
+        {"app/bench/window", {"libcore", "libimaging", "app/picture", "app/bench", "app/project", "app/review"}, {Qt}},
+        // A project at the bench: its store, what it holds, how the two are tied.
+        {"app/project",
+         {"libcore", "libimaging", "app/picture", "app/bench/look", "app/bench/model", "app/bench/control"},
+         {Qt}},
+        // The second person's work: what waits, a core to be looked at, its history.
+        {"app/review",
+         {"libcore", "libimaging", "app/picture", "app/bench/look", "app/bench/model", "app/bench/scan_view",
+          "app/bench/lanes", "app/bench/panels", "app/project"},
+         {Qt}},
         // How a core is drawn, in the window and in a file alike.
         {"app/picture", {"libcore", "libimaging"}, {Qt}},
         {"app/report", {"libcore", "libimaging", "app/picture"}, {Qt}},

@@ -20,6 +20,11 @@ std::span<const ActionSpec> action_table() {
     static constexpr std::array table{
         ActionSpec{Open, Menu::File, "&Open scan…", "Open scans or add them to the bench.", "open", "Ctrl+O",
                    Needs::Nothing, in_bar, same_group},
+        ActionSpec{OpenProject, Menu::File, "Open &project…", "Open a project: its cores, readings and their history.",
+                   "", "Ctrl+Shift+O", Needs::Nothing, not_in_bar, same_group},
+        ActionSpec{SayWho, Menu::File, "&Who works here…",
+                   "Say who works at this window: each edit of a project tells it.", "", "Ctrl+W", Needs::Nothing,
+                   not_in_bar, same_group},
         ActionSpec{ExportCsv, Menu::File, "Export &CSV…", "Write the ring widths as a table, years down.", "", "Ctrl+E",
                    Needs::Core, not_in_bar, new_group},
         ActionSpec{ExportDecadal, Menu::File, "Export &decadal file…",
@@ -122,20 +127,46 @@ std::span<const ActionSpec> action_table() {
         ActionSpec{Cancel, Menu::Core, "Stop &work", "Stop what runs beside the window; nothing of it is kept.", "",
                    "Ctrl+.", Needs::Work, not_in_bar, new_group},
 
-        ActionSpec{ZoomIn, Menu::View, "Zoom &in", "Come closer.", "zoom-in", "+ =", Needs::Scan, in_bar, same_group},
-        ActionSpec{ZoomOut, Menu::View, "Zoom &out", "Step back.", "zoom-out", "-", Needs::Scan, in_bar, same_group},
-        ActionSpec{ShowAll, Menu::View, "&Whole scan", "Show the whole scan.", "whole", "0", Needs::Scan, in_bar,
+        ActionSpec{MarkDone, Menu::Review, "Reading is &done",
+                   "Say that you are done with this reading: then it waits for a second person.", "", "W", Needs::Core,
+                   not_in_bar, same_group},
+        ActionSpec{NextToDo, Menu::Review, "Next core to &measure",
+                   "Go to the next core of the project that waits for its analyst, returned ones first.", "", "Ctrl+N",
+                   Needs::Project, not_in_bar, same_group},
+        ActionSpec{ShowHistory, Menu::Review, "&History…",
+                   "Who did what to this core, and the reading as it was at any time.", "", "Ctrl+H", Needs::Recorded,
+                   not_in_bar, same_group},
+        ActionSpec{ShowBench, Menu::Review, "To the &bench", "Measure cores.", "", "Ctrl+1", Needs::Project, not_in_bar,
+                   new_group},
+        ActionSpec{ShowReview, Menu::Review, "To the &review", "See what waits for a second person, the worst first.",
+                   "", "Ctrl+2", Needs::Project, not_in_bar, same_group},
+        ActionSpec{PassQueued, Menu::Review, "&Pass and go on", "It was settled rightly; go to the next.", "", "O",
+                   Needs::Queue, not_in_bar, new_group},
+        ActionSpec{ReturnQueued, Menu::Review, "&Return and go on",
+                   "Send it back to its analyst with the comment; go to the next.", "", "J", Needs::Queue, not_in_bar,
+                   same_group},
+        ActionSpec{CommentQueued, Menu::Review, "&Comment", "Write a comment that goes with the verdict.", "", "I",
+                   Needs::Queue, not_in_bar, same_group},
+        ActionSpec{OpenQueued, Menu::Review, "&Open on the bench", "Go to this place on the bench.", "", "G",
+                   Needs::Queue, not_in_bar, same_group},
+        ActionSpec{OtherQueue, Menu::Review, "&Analysts' list, or back",
+                   "Show what waits for the analysts instead, or again what waits for the second person.", "", "Q",
+                   Needs::Project, not_in_bar, same_group},
+
+        ActionSpec{ZoomIn, Menu::View, "Zoom &in", "Come closer.", "zoom-in", "+ =", Needs::View, in_bar, same_group},
+        ActionSpec{ZoomOut, Menu::View, "Zoom &out", "Step back.", "zoom-out", "-", Needs::View, in_bar, same_group},
+        ActionSpec{ShowAll, Menu::View, "&Whole scan", "Show the whole scan.", "whole", "0", Needs::View, in_bar,
                    same_group},
         ActionSpec{ShowPixels, Menu::View, "&Full size", "Show each pixel of the scan as one on the screen.", "", "1",
-                   Needs::Scan, not_in_bar, same_group},
+                   Needs::View, not_in_bar, same_group},
         ActionSpec{GoToBark, Menu::View, "To the &bark", "Go to the bark end of the path.", "", "Home", Needs::Core,
                    not_in_bar, new_group},
         ActionSpec{GoToPith, Menu::View, "To the &pith", "Go to the inner end of the path.", "", "End", Needs::Core,
                    not_in_bar, same_group},
         ActionSpec{TurnLeft, Menu::View, "Turn &left", "Turn the view a quarter to the left.", "", "Ctrl+L",
-                   Needs::Scan, not_in_bar, new_group},
+                   Needs::View, not_in_bar, new_group},
         ActionSpec{TurnRight, Menu::View, "Turn &right", "Turn the view a quarter to the right.", "", "Ctrl+R",
-                   Needs::Scan, not_in_bar, same_group},
+                   Needs::View, not_in_bar, same_group},
         ActionSpec{FoldPanel, Menu::View, "F&old side panel", "Fold the side panel away, or out again.", "panel", "F9",
                    Needs::Scan, in_bar, new_group},
         ActionSpec{ColoursSystem, Menu::Colours, "As the &system", "Light or dark, as the desktop says.", "", "",
@@ -172,6 +203,14 @@ bool enabled(Needs needs, const BenchState& state) {
         return state.redo;
     case Needs::Work:
         return state.work;
+    case Needs::View:
+        return state.view;
+    case Needs::Project:
+        return state.project;
+    case Needs::Recorded:
+        return state.recorded;
+    case Needs::Queue:
+        return state.queue;
     }
     return true;
 }
@@ -193,6 +232,8 @@ QString title_of(Menu menu) {
         return tr("&Edit");
     case Menu::Core:
         return tr("&Core");
+    case Menu::Review:
+        return tr("&Review");
     case Menu::View:
         return tr("&View");
     case Menu::Colours:

@@ -7,6 +7,8 @@ namespace pithward::bench {
 
 enum class ActionId {
     Open,
+    OpenProject,
+    SayWho,
     ExportCsv,
     ExportDecadal,
     ExportJson,
@@ -65,12 +67,22 @@ enum class ActionId {
     ColoursDark,
     Keys,
     OpenDemo,
+    MarkDone,
+    NextToDo,
+    ShowBench,
+    ShowReview,
+    ShowHistory,
+    PassQueued,
+    ReturnQueued,
+    CommentQueued,
+    OpenQueued,
+    OtherQueue,
 };
 
 /// What has to be there for an action to make sense.
-enum class Needs { Nothing, Scan, Scale, Core, Boundary, Finding, Undo, Redo, Work };
+enum class Needs { Nothing, Scan, Scale, Core, Boundary, Finding, Undo, Redo, Work, View, Project, Recorded, Queue };
 
-enum class Menu { File, Edit, Core, View, Colours, Help };
+enum class Menu { File, Edit, Core, Review, View, Colours, Help };
 
 /// One line of the table of actions: menus, tool bar, tool tips and the sheet of keys are made from it.
 struct ActionSpec {
@@ -97,6 +109,10 @@ struct BenchState {
     bool undo = false;
     bool redo = false;
     bool work = false;
+    bool view = false;     ///< Something is shown that can be come closer to.
+    bool project = false;  ///< One is open.
+    bool recorded = false; ///< The present core is one of the project.
+    bool queue = false;    ///< The review is shown, and something waits.
 };
 [[nodiscard]] bool enabled(Needs needs, const BenchState& state);
 

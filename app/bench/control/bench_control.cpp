@@ -17,6 +17,12 @@ BenchControl::BenchControl(ScanOpener opener, QObject* parent)
     , opener_(std::move(opener)) {}
 
 void BenchControl::open(const QStringList& paths) {
+    const auto project = std::ranges::find_if(
+        paths, [](const QString& path) { return path.endsWith(".pithward", Qt::CaseInsensitive); });
+    if (project != paths.end()) {
+        emit project_wanted(*project);
+        return;
+    }
     const QStringList files = scan_files_in(paths);
     if (files.isEmpty()) {
         emit told(tr("No scan found there. Choose TIFF, PNG or JPEG files."));

@@ -22,9 +22,11 @@ public:
     [[nodiscard]] BenchModel& model() { return model_; }
     [[nodiscard]] const BenchModel& model() const { return model_; }
     [[nodiscard]] ScanJobs& jobs() { return jobs_; }
+    [[nodiscard]] const ScanJobs& jobs() const { return jobs_; }
 
-    /// Opens scans, and every scan in the folders among them, and shows the first. What can't be opened is told, and
-    /// the bench stays as it is; what turns out to be damaged when it is read is told and taken off again.
+    /// Opens a project where there is one among the paths. Else opens scans, and every scan in the folders among them,
+    /// and shows the first. What can't be opened is told, and the bench stays as it is; what turns out to be damaged
+    /// when it is read is told and taken off again.
     void open(const QStringList& paths);
     void show_scan(int id);
     void step_scan(int by);
@@ -41,6 +43,8 @@ public:
     void export_shown(const QString& path, const ExportFormat& format);
 
 signals:
+    /// A project was to be opened.
+    void project_wanted(const QString& file);
     /// Something a person should know; plain words with what to do.
     void told(const QString& message);
     /// Something went as it should.

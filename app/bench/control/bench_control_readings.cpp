@@ -1,5 +1,4 @@
 #include "app/bench/control/bench_control.h"
-#include "app/bench/model/edit_stamp.h"
 #include "app/picture/ring_places.h"
 #include "libcore/edit/reading_edits.h"
 
@@ -28,6 +27,10 @@ bool starts_alike(const picture::MeasuredCore& core, const std::vector<ImagePoin
 void BenchControl::read_shown_scan() {
     const BenchScan* scan = model_.scan();
     if (scan == nullptr || !scan->calibration) {
+        return;
+    }
+    if (scan->recorded && !scan->cores.empty()) {
+        emit told(tr("The readings of a project stay. Draw a path (P) for a new one."));
         return;
     }
     jobs_.start<ReadCores>(
@@ -90,8 +93,8 @@ void BenchControl::set_outer(OuterWood outer) {
 }
 
 void BenchControl::set_last_year(std::optional<Year> year) {
-    const auto done = model_.change([year](Document& document) {
-        return document.make(pithward::set_last_year(document.reading(), year), stamp_now());
+    const auto done = model_.change([this, year](Document& document) {
+        return document.make(pithward::set_last_year(document.reading(), year), model_.stamp());
     });
     if (!done) {
         tell(done.error());

@@ -1,6 +1,5 @@
 #include "app/bench/control/core_editor.h"
 
-#include "app/bench/model/edit_stamp.h"
 #include "app/picture/marks.h"
 #include "app/picture/nearest_mark.h"
 #include "libcore/edit/edit_log.h"
@@ -63,7 +62,7 @@ bool CoreEditor::make(const Builder& build) {
             return tl::unexpected(edit.error());
         }
         label = QString::fromStdString(label_of(*edit));
-        return document.make(*edit, stamp_now());
+        return document.make(*edit, model_.stamp());
     });
     if (!made) {
         tell(made.error());
@@ -173,7 +172,7 @@ void CoreEditor::settle(int number, Finding::State state) {
 }
 
 void CoreEditor::undo() {
-    const auto done = model_.change([](Document& document) { return document.undo(stamp_now()); });
+    const auto done = model_.change([this](Document& document) { return document.undo(model_.stamp()); });
     if (!done) {
         tell(done.error());
     } else if (*done) {
@@ -182,7 +181,7 @@ void CoreEditor::undo() {
 }
 
 void CoreEditor::redo() {
-    const auto done = model_.change([](Document& document) { return document.redo(stamp_now()); });
+    const auto done = model_.change([this](Document& document) { return document.redo(model_.stamp()); });
     if (!done) {
         tell(done.error());
     } else if (*done) {

@@ -1,7 +1,6 @@
 #include "app/bench/control/path_editor.h"
 
 #include "app/bench/control/core_reader.h"
-#include "app/bench/model/edit_stamp.h"
 #include "libcore/edit/edits_between.h"
 #include "libcore/edit/path_order.h"
 
@@ -56,7 +55,7 @@ void PathEditor::extend(ImagePoint to) {
 void PathEditor::step_aside(BoundaryId along, ImagePoint to) {
     const auto made = model_.change([&](Document& document) -> Outcome<bool> {
         const auto edit = pithward::step_aside(document.reading(), along, to, BoundaryId{document.fresh_id()});
-        return edit ? document.make(*edit, stamp_now()) : tl::unexpected(edit.error());
+        return edit ? document.make(*edit, model_.stamp()) : tl::unexpected(edit.error());
     });
     if (!made) {
         tell(made.error());
@@ -81,7 +80,7 @@ void PathEditor::reshape(const Outcome<Path>& after, const QString& label) {
         return;
     }
     const auto made = model_.change([&](Document& document) {
-        return document.make(edits_between(document.reading(), *rerouted, label.toStdString()), stamp_now());
+        return document.make(edits_between(document.reading(), *rerouted, label.toStdString()), model_.stamp());
     });
     if (!made) {
         tell(made.error());

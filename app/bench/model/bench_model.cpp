@@ -47,11 +47,31 @@ const Document* BenchModel::document() const {
     return core() != nullptr ? &scan()->documents[static_cast<std::size_t>(core_)] : nullptr;
 }
 
-int BenchModel::add_scan(OpenedScan opened, std::optional<Calibration> calibration) {
+const Document* BenchModel::find_reading(ReadingId id) const {
+    for (const BenchScan& scan : scans_) {
+        for (const Document& document : scan.documents) {
+            if (scan.recorded && document.reading().id == id) {
+                return &document;
+            }
+        }
+    }
+    return nullptr;
+}
+
+EditStamp BenchModel::stamp() const {
+    EditStamp stamp = stamp_now();
+    if (!who_.empty()) {
+        stamp.who = who_;
+    }
+    return stamp;
+}
+
+int BenchModel::add_scan(OpenedScan opened, std::optional<Calibration> calibration, bool recorded) {
     BenchScan scan;
     scan.id = next_id_++;
     scan.opened = std::make_shared<const OpenedScan>(std::move(opened));
     scan.calibration = calibration;
+    scan.recorded = recorded;
     scans_.push_back(std::move(scan));
     note(ScanList);
     return scans_.back().id;
@@ -84,6 +104,41 @@ void BenchModel::show_core(int index) {
     }
 }
 
+void BenchModel::show_reading(ReadingId id) {
+    for (const BenchScan& scan : scans_) {
+        const auto found = std::ranges::find(scan.documents, id, [](const Document& one) { return one.reading().id; });
+        if (scan.recorded && found != scan.documents.end()) {
+            show_scan(scan.id);
+            show_core(static_cast<int>(found - scan.documents.begin()));
+            return;
+        }
+    }
+}
+
+bool BenchModel::put_reading(int id, Document document) {
+    BenchScan* scan = at(id);
+    auto core = picture::measured(document.reading());
+    if (scan == nullptr || !core) {
+        return false;
+    }
+    const auto here =
+        std::ranges::find(scan->documents, document.reading().id, [](const Document& one) { return one.reading().id; });
+    const auto index = here - scan->documents.begin();
+    if (here == scan->documents.end()) {
+        scan->cores.push_back(std::move(*core));
+        scan->documents.push_back(std::move(document));
+        note(PresentCore);
+    } else {
+        core->half_breadth_px = std::max(core->half_breadth_px, scan->cores[index].half_breadth_px);
+        scan->cores[index] = std::move(*core);
+        *here = std::move(document);
+    }
+    scan->searched = true;
+    ++scan->revision;
+    note(ScanList | Cores);
+    return true;
+}
+
 void BenchModel::set_calibration(int id, const Calibration& calibration) {
     BenchScan* scan = at(id);
     if (scan == nullptr || scan->calibration == calibration) {
@@ -96,8 +151,7 @@ void BenchModel::set_calibration(int id, const Calibration& calibration) {
     for (std::size_t i = 0; i < scan->cores.size(); ++i) {
         // A core that can't be measured by it keeps the scale that it has; its panel tells which.
         std::ignore = change(*scan, i, [&](Document& document) {
-            return document.make(change_calibration(document.reading(), scan->opened->name(), calibration),
-                                 stamp_now());
+            return document.make(change_calibration(document.reading(), scan->opened->name(), calibration), stamp());
         });
     }
     ++scan->revision;
@@ -115,6 +169,11 @@ bool BenchModel::put_cores(int id, std::uint64_t revision, std::vector<picture::
     BenchScan* scan = at(id);
     if (scan == nullptr || scan->revision != revision) {
         return false;
+    }
+    if (scan->recorded) {
+        scan->searched = true;
+        emit proposed(id, cores);
+        return true;
     }
     scan->cores = std::move(cores);
     scan->documents.clear();
@@ -137,11 +196,14 @@ bool BenchModel::put_core(int id, std::uint64_t revision, std::size_t index, pic
     if (index < scan->cores.size()) {
         scan->cores[index].half_breadth_px = core.half_breadth_px;
         const auto changed = change(*scan, index, [&](Document& document) {
-            return document.make(edits_between(document.reading(), core.reading, label), stamp_now());
+            return document.make(edits_between(document.reading(), core.reading, label), stamp());
         });
         if (!changed) {
             return false;
         }
+    } else if (scan->recorded) {
+        emit proposed(id, {std::move(core)});
+        return true;
     } else {
         index = scan->cores.size();
         scan->documents.push_back(opened(core));
@@ -172,10 +234,18 @@ Outcome<bool> BenchModel::change(BenchScan& scan, std::size_t index,
         return tl::unexpected(again.error());
     }
     again->half_breadth_px = scan.cores[index].half_breadth_px;
+    const std::size_t known = scan.documents[index].log().size();
     scan.cores[index] = std::move(*again);
     scan.documents[index] = std::move(document);
     ++scan.revision;
     note(ScanList | Cores);
+    if (scan.recorded) {
+        const Document& now = scan.documents[index];
+        const std::vector<EditRecord> fresh(now.log().begin() + static_cast<std::ptrdiff_t>(known), now.log().end());
+        for (const EditRecord& record : fresh) {
+            emit made(now.reading().id, record);
+        }
+    }
     return true;
 }
 

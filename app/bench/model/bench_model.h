@@ -24,6 +24,7 @@ struct BenchScan {
     std::vector<picture::MeasuredCore> cores;
     std::vector<Document> documents; ///< One for each of the cores: the door to its changes, with their log.
     bool searched = false;           ///< The program has looked for cores.
+    bool recorded = false;           ///< Its readings are kept in a project.
     std::uint64_t revision = 0;      ///< Goes up with every change of this scan.
 };
 
@@ -53,12 +54,24 @@ public:
     /// The document behind the present core; null when there is none.
     [[nodiscard]] const Document* document() const;
 
-    /// Puts a scan on the bench and answers with its id.
-    int add_scan(OpenedScan opened, std::optional<Calibration> calibration);
+    /// The document of a reading that a project keeps; null when it is not on the bench.
+    [[nodiscard]] const Document* find_reading(ReadingId id) const;
+
+    /// Who works here; the system's user unless said.
+    void set_person(const std::string& who) { who_ = who; }
+    [[nodiscard]] EditStamp stamp() const;
+
+    /// Puts a scan on the bench and answers with its id. Of a `recorded` one the edits are told (`made`), and what is
+    /// read anew is told (`proposed`) and not taken: it comes by `put_reading` when the project has it.
+    int add_scan(OpenedScan opened, std::optional<Calibration> calibration, bool recorded = false);
+    /// A reading as its project has it, in place of the one with its id or as a new one. False where the scan is gone
+    /// or the reading can't be measured.
+    bool put_reading(int id, Document document);
     /// Takes a scan off the bench; the one that was shown before it is shown again.
     void remove_scan(int id);
     void show_scan(int id);
     void show_core(int index);
+    void show_reading(ReadingId id);
 
     /// The scale to measure a scan with. Cores that are read keep their boundaries and are measured anew, each by an
     /// edit that can be undone.
@@ -77,6 +90,10 @@ public:
 
 signals:
     void changed(pithward::bench::BenchModel::Changes changes);
+    /// An edit was made of a reading that a project keeps.
+    void made(pithward::ReadingId reading, const pithward::EditRecord& record);
+    /// New readings of a recorded scan.
+    void proposed(int scan, const std::vector<pithward::picture::MeasuredCore>& cores);
     /// For the class itself: comes back when control returns to the event loop.
     void noted();
 
@@ -86,6 +103,7 @@ private:
     void note(Changes changes);
 
     std::vector<BenchScan> scans_;
+    std::string who_;
     int next_id_ = 1;
     int shown_ = 0;
     int shown_before_ = 0;

@@ -43,13 +43,14 @@ Outcome<std::optional<RulerReading>> read_ruler(const ScanFile& file, const std:
 } // namespace
 
 std::string OpenedScan::name() const {
-    return std::filesystem::path(path).filename().string();
+    return named.empty() ? std::filesystem::path(path).filename().string() : named;
 }
 
 Outcome<OpenedScan> open_scan(const std::string& path) {
     return ScanFile::open(path).map([&](const ScanFile& file) {
         return OpenedScan{
             path,
+            {},
             file.header(),
             field_data_for(path),
             [file](QRect region, int reduction) {

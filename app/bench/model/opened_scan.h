@@ -30,6 +30,7 @@ struct StripImage {
 /// A scan that the bench works on: its header and what can be done with it. All calls may come from any thread.
 struct OpenedScan {
     std::string path;
+    std::string named; ///< What a project calls it; empty outside one.
     Scan header;
     std::optional<FieldData> field; ///< What a field sheet beside the scan says of its core.
     TileSource pixels;
@@ -43,7 +44,7 @@ struct OpenedScan {
         ruler;
     std::function<bool()> is_damaged; ///< Reading has met damage: the scan is of no use.
 
-    /// The name that legs and calibrations are keyed by: the file's name without its folder.
+    /// The name that legs and calibrations are keyed by: the project's, else the file's name without its folder.
     [[nodiscard]] std::string name() const;
 };
 

@@ -54,6 +54,12 @@ void FindingsList::refill() {
         if (!finding.proposal.empty()) {
             body += "\n" + tr("Proposal: %1").arg(QString::fromStdString(finding.proposal));
         }
+        if (finding.verdict == Verdict::Returned) {
+            title += " · " + tr("returned");
+        }
+        if (!finding.comment.empty()) {
+            body += "\n" + tr("Comment: %1").arg(QString::fromStdString(finding.comment));
+        }
         auto* item = new QListWidgetItem(title, this);
         item->setData(FindingDelegate::body_role, body);
         item->setData(place_role, QPointF(finding.at.x, finding.at.y));

@@ -2,6 +2,7 @@
 
 #include "app/bench/look/wording.h"
 #include "libcore/measure/series_summary.h"
+#include "libcore/review/standing.h"
 
 #include <QComboBox>
 #include <QFormLayout>
@@ -40,7 +41,8 @@ ReadingPanel::ReadingPanel(const BenchModel& model, QWidget* parent)
     , mean_(fact_label())
     , scale_(fact_label())
     , bark_(fact_label())
-    , field_(fact_label()) {
+    , field_(fact_label())
+    , review_(fact_label()) {
     year_->setValidator(new QIntValidator(-99999, 99999, this));
     year_->setPlaceholderText(tr("not known"));
     year_->setToolTip(tr("Year in which the outermost measured ring began to grow; empty when not known (Y)"));
@@ -68,6 +70,7 @@ ReadingPanel::ReadingPanel(const BenchModel& model, QWidget* parent)
     form->addRow(tr("Scale"), scale_);
     form->addRow(tr("Bark end"), bark_);
     form->addRow(tr("Field sheet"), field_);
+    form->addRow(tr("Review"), review_);
 
     connect(year_, &QLineEdit::editingFinished, this, &ReadingPanel::take_year);
     connect(wood_, &QComboBox::activated, this,
@@ -100,6 +103,11 @@ void ReadingPanel::refresh() {
                                               .arg(in_full(field->site, field->tree, field->core),
                                                    QString::fromStdString(field->sheet))
                                         : QString());
+    const bool recorded = core != nullptr && scan->recorded;
+    const review::Standing standing =
+        recorded ? review::standing(core->reading, model_.document()->log()) : review::Standing{};
+    review_->setText(recorded ? QString::fromStdString(review::told_people(standing)) : tr("only in a project"));
+    review_->setToolTip(recorded ? QString::fromStdString(review::told_counts(standing)) : QString());
     if (core == nullptr) {
         for (QLabel* label : {rings_, length_, mean_, bark_}) {
             label->clear();

@@ -37,6 +37,7 @@ private:
     QLabel* scale_;
     QLabel* bark_;
     QLabel* field_;
+    QLabel* review_;
 };
 
 } // namespace pithward::bench

@@ -1,5 +1,4 @@
 #include "app/bench/look/wording.h"
-#include "app/bench/model/edit_stamp.h"
 #include "app/bench/panels/break_dialog.h"
 #include "app/bench/panels/findings_list.h"
 #include "app/bench/panels/message_bar.h"

@@ -4,7 +4,6 @@
 #include "app/bench/lanes/strip_lane.h"
 #include "app/bench/look/icons.h"
 #include "app/bench/model/demo_site.h"
-#include "app/bench/model/edit_stamp.h"
 #include "app/bench/panels/core_list.h"
 #include "app/bench/panels/findings_list.h"
 #include "app/bench/panels/message_bar.h"
@@ -13,6 +12,8 @@
 #include "app/bench/panels/resolution_bar.h"
 #include "app/bench/panels/start_page.h"
 #include "app/bench/scan_view/scan_view.h"
+#include "app/project/project_list.h"
+#include "app/review/review_page.h"
 #include "libcore/edit/edit_log.h"
 
 #include <QDragEnterEvent>
@@ -71,10 +72,11 @@ QWidget* column(std::initializer_list<QWidget*> parts) {
 
 MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* parent)
     : QMainWindow(parent)
-    , control_(std::move(opener))
+    , control_(opener)
     , editor_(control_.model())
     , path_(control_.model(), control_.jobs())
     , scale_(control_.model(), control_.jobs())
+    , desk_(control_, std::move(opener))
     , appearance_(appearance)
     , actions_(this)
     , view_(new ScanView(control_.model()))
@@ -82,15 +84,18 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     , plot_(new SeriesPlot(control_.model()))
     , reading_(new ReadingPanel(control_.model()))
     , cores_(new CoreList(control_.model()))
+    , project_list_(new ProjectList(desk_))
+    , review_(new ReviewPage(desk_))
     , findings_(new FindingsList(control_.model()))
     , messages_(new MessageBar)
     , hint_(new QLabel)
-    , zoom_(new QLabel) {
+    , zoom_(new QLabel)
+    , saved_(new QLabel) {
     setAcceptDrops(true);
     setWindowIcon(drawn_icon("core", palette().color(QPalette::WindowText)));
     resize(1400, 900);
     actions_.fill(menuBar());
-    auto* bar = addToolBar(tr("Tools"));
+    auto* bar = tools_ = addToolBar(tr("Tools"));
     bar->setObjectName("tools");
     bar->setMovable(false);
     bar->setIconSize({22, 22});
@@ -100,6 +105,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     pages_ = new QStackedWidget;
     pages_->addWidget(new StartPage(actions_.at(ActionId::Open), actions_.at(ActionId::OpenDemo)));
     pages_->addWidget(build_bench());
+    pages_->addWidget(review_);
     setCentralWidget(column({messages_, pages_}));
     build_status_bar();
     bind_actions();
@@ -117,7 +123,7 @@ QWidget* MainWindow::build_bench() {
 }
 
 QWidget* MainWindow::build_panel() {
-    auto* facts = column({heading(tr("Cores")), cores_, heading(tr("Reading")), reading_});
+    auto* facts = column({heading(tr("Cores")), project_list_, cores_, heading(tr("Reading")), reading_});
     auto* findings = column({heading(tr("Findings")), findings_});
     return divided("facts-and-findings", Qt::Horizontal, {{facts, 5}, {findings, 6}});
 }
@@ -125,7 +131,9 @@ QWidget* MainWindow::build_panel() {
 void MainWindow::build_status_bar() {
     statusBar()->addWidget(hint_, 1);
     statusBar()->addPermanentWidget(new ProgressLine(control_.jobs(), actions_.at(ActionId::Cancel)));
+    statusBar()->addPermanentWidget(saved_);
     statusBar()->addPermanentWidget(zoom_);
+    saved_->setAccessibleName(tr("What is written to the project"));
     hint_->setAccessibleName(tr("What is under the cursor"));
     zoom_->setAccessibleName(tr("Scale of the view"));
 }
@@ -133,19 +141,37 @@ void MainWindow::build_status_bar() {
 void MainWindow::refresh() {
     const BenchModel& model = control_.model();
     const BenchScan* scan = model.scan();
-    pages_->setCurrentIndex(scan != nullptr ? 1 : 0);
+    const bool at_work = scan != nullptr || desk_.is_open();
+    pages_->setCurrentIndex(reviewing_ ? 2 : (at_work ? 1 : 0));
+    tools_->setVisible(!reviewing_);
     setWindowTitle(scan != nullptr ? tr("%1 – Pithward").arg(QString::fromStdString(scan->opened->name()))
                                    : tr("Pithward"));
+    show_project();
+    actions_.follow(reviewing_ ? review_state() : bench_state());
+}
+
+BenchState MainWindow::bench_state() const {
+    const BenchModel& model = control_.model();
+    const BenchScan* scan = model.scan();
     const Document* document = model.document();
-    const std::string who = stamp_now().who;
-    actions_.follow({.scan = scan != nullptr,
-                     .scale = scan != nullptr && scan->calibration,
-                     .core = model.core() != nullptr,
-                     .boundary = editor_.in_hand() != nullptr || view_->under_cursor(),
-                     .finding = findings_->count() > 0,
-                     .undo = document != nullptr && next_to_undo(document->log(), who),
-                     .redo = document != nullptr && next_to_redo(document->log(), who),
-                     .work = control_.jobs().busy()});
+    const std::string who = model.stamp().who;
+    return {.scan = scan != nullptr,
+            .scale = scan != nullptr && scan->calibration,
+            .core = model.core() != nullptr,
+            .boundary = editor_.in_hand() != nullptr || view_->under_cursor(),
+            .finding = findings_->count() > 0,
+            .undo = document != nullptr && next_to_undo(document->log(), who),
+            .redo = document != nullptr && next_to_redo(document->log(), who),
+            .work = control_.jobs().busy(),
+            .view = scan != nullptr,
+            .project = desk_.is_open(),
+            .recorded = desk_.present().has_value(),
+            .queue = false};
+}
+
+BenchState MainWindow::review_state() const {
+    const bool shown = review_->shown().has_value();
+    return {.work = control_.jobs().busy(), .view = shown, .project = true, .recorded = shown, .queue = shown};
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

@@ -7,19 +7,23 @@
 #include "app/bench/control/scale_editor.h"
 #include "app/bench/exporting/exports.h"
 #include "app/bench/look/appearance.h"
+#include "app/project/project_desk.h"
 
 #include <QMainWindow>
 
 class QLabel;
 class QMenu;
 class QStackedWidget;
+class QToolBar;
 
 namespace pithward::bench {
 
 class CoreList;
 class FindingsList;
 class MessageBar;
+class ProjectList;
 class ReadingPanel;
+class ReviewPage;
 class ScanView;
 class SeriesPlot;
 class StripLane;
@@ -42,11 +46,16 @@ public:
     [[nodiscard]] StripLane& strip() { return *strip_; }
     [[nodiscard]] MessageBar& messages() { return *messages_; }
     [[nodiscard]] Actions& actions() { return actions_; }
+    [[nodiscard]] ProjectDesk& desk() { return desk_; }
+    [[nodiscard]] ReviewPage& review() { return *review_; }
+    [[nodiscard]] ProjectList& project_list() { return *project_list_; }
 
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
     void changeEvent(QEvent* event) override;
+    /// Waits until what was done is written.
+    void closeEvent(QCloseEvent* event) override;
 
 private:
     QWidget* build_bench();
@@ -56,6 +65,21 @@ private:
     void bind_edits();
     void bind_path();
     void bind_scale();
+    void bind_project();
+    void bind_review();
+    void show_review(bool shown);
+    void show_history();
+    void open_queued();
+    void go_to_goal();
+    /// The view of the bench, or that of the review where it is shown.
+    [[nodiscard]] ScanView& view_in_front();
+    void tie_project();
+    void show_project();
+    void show_saved(int waiting);
+    void say_done();
+    void ask_for_project();
+    void ask_who();
+    void go_to_next_to_do();
     void take_ruler_tool();
     void show_scale();
     /// Runs with the last place under the cursor, or asks for one.
@@ -74,6 +98,8 @@ private:
     void fill_recent();
     void note_opened();
     void refresh();
+    [[nodiscard]] BenchState bench_state() const;
+    [[nodiscard]] BenchState review_state() const;
     void point_at_ring(int number);
     void ask_for_scans();
     void ask_for_export(const ExportFormat& format);
@@ -83,6 +109,7 @@ private:
     CoreEditor editor_;
     PathEditor path_;
     ScaleEditor scale_;
+    ProjectDesk desk_;
     Appearance& appearance_;
     Actions actions_;
     ScanView* view_;
@@ -90,6 +117,8 @@ private:
     SeriesPlot* plot_;
     ReadingPanel* reading_;
     CoreList* cores_;
+    ProjectList* project_list_;
+    ReviewPage* review_;
     FindingsList* findings_;
     MessageBar* messages_;
     QWidget* panel_ = nullptr;
@@ -99,6 +128,11 @@ private:
     QStackedWidget* pages_ = nullptr;
     QLabel* hint_;
     QLabel* zoom_;
+    QLabel* saved_;
+    QToolBar* tools_ = nullptr;
+    bool reviewing_ = false;                               ///< The review is shown in the place of the bench.
+    std::optional<std::pair<ReadingId, ImagePoint>> goal_; ///< Where to go when this reading is on the bench.
+    bool closing_ = false;                                 ///< The window is to close when all is written.
 };
 
 } // namespace pithward::bench

@@ -42,17 +42,15 @@ void MainWindow::bind_actions() {
     actions_.on(PreviousFinding, [this] { findings_->step(-1); });
     actions_.on(NextCore, [this] { control_.step_core(1); });
     actions_.on(PreviousCore, [this] { control_.step_core(-1); });
-    actions_.on(NextScan, [this] { control_.step_scan(1); });
-    actions_.on(PreviousScan, [this] { control_.step_scan(-1); });
     actions_.on(Cancel, [this] { control_.jobs().cancel(); });
-    actions_.on(ZoomIn, [this] { view_->zoom(1.5); });
-    actions_.on(ZoomOut, [this] { view_->zoom(1.0 / 1.5); });
-    actions_.on(ShowAll, [this] { view_->show_all(); });
-    actions_.on(ShowPixels, [this] { view_->show_pixels(); });
+    actions_.on(ZoomIn, [this] { view_in_front().zoom(1.5); });
+    actions_.on(ZoomOut, [this] { view_in_front().zoom(1.0 / 1.5); });
+    actions_.on(ShowAll, [this] { view_in_front().show_all(); });
+    actions_.on(ShowPixels, [this] { view_in_front().show_pixels(); });
     actions_.on(GoToBark, [this] { go_to_end(true); });
     actions_.on(GoToPith, [this] { go_to_end(false); });
-    actions_.on(TurnLeft, [this] { view_->turn(-90.0); });
-    actions_.on(TurnRight, [this] { view_->turn(90.0); });
+    actions_.on(TurnLeft, [this] { view_in_front().turn(-90.0); });
+    actions_.on(TurnRight, [this] { view_in_front().turn(90.0); });
     actions_.on(FoldPanel, [this] { panel_->setVisible(panel_->isHidden()); });
     actions_.on(ColoursSystem, [this] { appearance_.use(Scheme::System); });
     actions_.on(ColoursLight, [this] { appearance_.use(Scheme::Light); });
@@ -61,6 +59,8 @@ void MainWindow::bind_actions() {
     bind_edits();
     bind_path();
     bind_scale();
+    bind_project();
+    bind_review();
 }
 
 void MainWindow::tie_parts() {
@@ -101,7 +101,8 @@ void MainWindow::tie_parts() {
     connect(reading_, &ReadingPanel::wood_chosen, &control_, &BenchControl::set_wood);
     connect(reading_, &ReadingPanel::outer_chosen, &control_, &BenchControl::set_outer);
     tie_edits();
-    connect(new HoldToHide(this), &HoldToHide::held, view_, &ScanView::hide_marks);
+    tie_project();
+    connect(new HoldToHide(this), &HoldToHide::held, this, [this](bool held) { view_in_front().hide_marks(held); });
 }
 
 void MainWindow::go_to_end(bool bark) {

@@ -41,6 +41,7 @@ int run_window(int argc, char** argv, const std::vector<std::string>& files) {
     qInstallMessageHandler(usual);
     QApplication::setApplicationName("pithward");
     QApplication::setOrganizationName("pithward");
+    QApplication::setApplicationVersion(PITHWARD_VERSION); // each edit tells it
     load_icons();
     QSettings settings;
     Appearance appearance;

@@ -1,0 +1,146 @@
+#include "app/bench/panels/core_list.h"
+#include "app/bench/panels/message_bar.h"
+#include "app/bench/window/main_window.h"
+#include "app/project/project_list.h"
+#include "libcore/review/verdicts.h"
+
+#include <QCloseEvent>
+#include <QFileDialog>
+#include <QInputDialog>
+#include <QLabel>
+
+// How a project is tied to the window: its list of cores, what is written and what not yet, who works here.
+
+namespace pithward::bench {
+
+void MainWindow::bind_project() {
+    using enum ActionId;
+    actions_.on(OpenProject, [this] { ask_for_project(); });
+    actions_.on(SayWho, [this] { ask_who(); });
+    actions_.on(MarkDone, [this] { say_done(); });
+    actions_.on(NextToDo, [this] { go_to_next_to_do(); });
+    const auto step = [this](int by) {
+        const BenchScan* scan = control_.model().scan();
+        if (scan != nullptr && scan->recorded) {
+            desk_.step_core(by);
+        } else {
+            control_.step_scan(by);
+        }
+    };
+    actions_.on(NextScan, [step] { step(1); });
+    actions_.on(PreviousScan, [step] { step(-1); });
+}
+
+void MainWindow::tie_project() {
+    connect(&desk_, &ProjectDesk::told, messages_, &MessageBar::tell);
+    connect(&desk_, &ProjectDesk::refused, this, [this] { closing_ = false; });
+    connect(&desk_, &ProjectDesk::waiting_changed, this, &MainWindow::show_saved);
+    connect(&desk_, &ProjectDesk::overview_changed, this, &MainWindow::refresh);
+    connect(&desk_, &ProjectDesk::opened, this, &MainWindow::go_to_next_to_do);
+    connect(project_list_, &ProjectList::core_chosen, &desk_, &ProjectDesk::open_core);
+    connect(&control_.model(), &BenchModel::changed, project_list_, &ProjectList::show_present);
+    connect(&control_.model(), &BenchModel::changed, this, [this] { show_saved(desk_.waiting()); });
+}
+
+void MainWindow::show_project() {
+    const auto& scans = control_.model().scans();
+    const bool others = std::ranges::any_of(scans, [](const BenchScan& scan) { return !scan.recorded; });
+    project_list_->setVisible(desk_.is_open());
+    cores_->setVisible(!desk_.is_open() || others);
+    saved_->setVisible(desk_.is_open());
+    if (desk_.is_open()) {
+        const QString project = QString::fromStdString(desk_.overview().file.stem().string());
+        const auto* core = desk_.present() ? core_of(desk_.overview(), *desk_.present()) : nullptr;
+        if (reviewing_) {
+            setWindowTitle(tr("Review, %1 – Pithward").arg(project));
+            return;
+        }
+        setWindowTitle(core != nullptr ? tr("%1, %2 – Pithward").arg(QString::fromStdString(core->core.id), project)
+                                       : tr("%1 – Pithward").arg(project));
+    }
+}
+
+void MainWindow::show_saved(int waiting) {
+    saved_->setText(waiting > 0 ? tr("Writing %n…", nullptr, waiting) : tr("All is written"));
+    if (closing_ && waiting == 0) {
+        close();
+    }
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    closing_ = desk_.waiting() > 0;
+    if (closing_) {
+        messages_->tell(tr("The window closes when the last edits are written."));
+        event->ignore();
+        return;
+    }
+    QMainWindow::closeEvent(event);
+}
+
+void MainWindow::say_done() {
+    if (!control_.model().scan()->recorded) {
+        messages_->tell(
+            tr("Readings are marked, passed and returned in a project. Open one, or make one with pithward create."));
+        return;
+    }
+    const auto done = control_.model().change([this](Document& document) {
+        const EditStamp stamp = control_.model().stamp();
+        return review::mark(document.reading(), stamp.who).and_then([&](const Edit& edit) {
+            return document.make(edit, stamp);
+        });
+    });
+    if (!done) {
+        messages_->tell(QString::fromStdString(done.error().line()));
+    } else if (*done) {
+        hint_->setText(tr("Marked as done: it waits for a second person"));
+    }
+}
+
+void MainWindow::go_to_next_to_do() {
+    if (const auto core = project_list_->next_to_do()) {
+        desk_.open_core(*core);
+    } else if (control_.model().core() == nullptr && !desk_.overview().cores.empty()) {
+        desk_.open_core(desk_.overview().cores.front().id);
+    } else {
+        hint_->setText(tr("No core waits for its analyst"));
+    }
+}
+
+void MainWindow::ask_for_project() {
+    auto* dialog = new QFileDialog(this, tr("Open a project"));
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setFileMode(QFileDialog::ExistingFile);
+    dialog->setNameFilters({tr("Projects (*.pithward)"), tr("All files (*)")});
+    connect(dialog, &QFileDialog::fileSelected, &desk_, &ProjectDesk::open);
+    dialog->open();
+}
+
+void MainWindow::ask_who() {
+    QStringList names;
+    for (const record::Person& person : desk_.overview().people) {
+        names << QString::fromStdString(person.name);
+    }
+    const QString now = QString::fromStdString(control_.model().stamp().who);
+    if (!names.contains(now)) {
+        names.prepend(now);
+    }
+    auto* dialog = new QInputDialog(this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setWindowTitle(tr("Who works here"));
+    dialog->setLabelText(tr("Name, as the history shall tell it. It is an entry, no lock:\n"
+                            "who can write to the file can write under any name."));
+    dialog->setComboBoxItems(names);
+    dialog->setComboBoxEditable(true);
+    dialog->setTextValue(now);
+    connect(dialog, &QInputDialog::textValueSelected, this, [this](const QString& name) {
+        if (!name.trimmed().isEmpty()) {
+            const auto& people = desk_.overview().people;
+            const std::string who = name.trimmed().toStdString();
+            const auto known = std::ranges::find(people, who, &record::Person::name);
+            desk_.set_person(known != people.end() ? *known : record::Person{who, {}});
+        }
+    });
+    dialog->open();
+}
+
+} // namespace pithward::bench

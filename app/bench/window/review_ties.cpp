@@ -1,0 +1,74 @@
+#include "app/bench/panels/message_bar.h"
+#include "app/bench/scan_view/scan_view.h"
+#include "app/bench/window/main_window.h"
+#include "app/review/core_viewer.h"
+#include "app/review/history_view.h"
+#include "app/review/review_page.h"
+
+#include <QStackedWidget>
+#include <QTimer>
+
+// How the second person's work is tied to the window: the review, and the history of a core.
+
+namespace pithward::bench {
+
+void MainWindow::bind_review() {
+    using enum ActionId;
+    actions_.on(ShowBench, [this] { show_review(false); });
+    actions_.on(ShowReview, [this] { show_review(true); });
+    actions_.on(ShowHistory, [this] { show_history(); });
+    actions_.on(PassQueued, [this] { review_->judge(Verdict::Passed); });
+    actions_.on(ReturnQueued, [this] { review_->judge(Verdict::Returned); });
+    actions_.on(CommentQueued, [this] { review_->focus_comment(); });
+    actions_.on(OpenQueued, [this] { open_queued(); });
+    actions_.on(OtherQueue, [this] {
+        show_review(true);
+        review_->show_other_list();
+    });
+    review_->add_buttons({actions_.at(PassQueued), actions_.at(ReturnQueued), actions_.at(OpenQueued)});
+    connect(review_, &ReviewPage::told, messages_, &MessageBar::tell);
+    connect(review_, &ReviewPage::shown_changed, this, &MainWindow::refresh);
+    connect(&control_.model(), &BenchModel::changed, this, &MainWindow::go_to_goal);
+}
+
+void MainWindow::show_review(bool shown) {
+    reviewing_ = shown && desk_.is_open();
+    refresh();
+    if (!reviewing_) {
+        view_->setFocus();
+    }
+}
+
+ScanView& MainWindow::view_in_front() {
+    return reviewing_ ? review_->viewer().view() : *view_;
+}
+
+void MainWindow::open_queued() {
+    if (const auto place = review_->place()) {
+        goal_ = place->second ? std::optional(std::pair(place->first, *place->second)) : std::nullopt;
+        show_review(false);
+        desk_.open_reading(place->first);
+        QTimer::singleShot(0, this, &MainWindow::go_to_goal); // where it is shown already
+    }
+}
+
+void MainWindow::go_to_goal() {
+    const Document* document = control_.model().document();
+    if (goal_ && document != nullptr && control_.model().scan()->recorded && document->reading().id == goal_->first) {
+        view_->go_to(goal_->second);
+        goal_.reset();
+    }
+}
+
+void MainWindow::show_history() {
+    const auto core = reviewing_ && review_->shown() ? std::optional(review_->shown()->core.id) : desk_.present();
+    if (!core) {
+        return;
+    }
+    auto* history = new HistoryView(desk_, *core, this);
+    history->setAttribute(Qt::WA_DeleteOnClose);
+    connect(history, &HistoryView::told, messages_, &MessageBar::tell);
+    history->show();
+}
+
+} // namespace pithward::bench

@@ -1,0 +1,174 @@
+#include "app/project/project_desk.h"
+#include "app/project/project_scan.h"
+
+#include <algorithm>
+#include <iterator>
+
+// How cores come from the project to the bench, and new readings from the bench into the project.
+
+namespace pithward::bench {
+
+const BenchScan* ProjectDesk::scan_of(ReadingId reading) const {
+    const record::ReadingEntry* entry = reading_of(overview_, reading);
+    const record::CoreEntry* core = entry != nullptr ? core_of(overview_, entry->core) : nullptr;
+    const auto& scans = model_.scans();
+    const auto found = std::ranges::find_if(scans, [&](const BenchScan& scan) {
+        return core != nullptr && scan.recorded && scan.opened->name() == core->core.scan;
+    });
+    return found == scans.end() ? nullptr : &*found;
+}
+
+const record::CoreEntry* ProjectDesk::core_on(const std::string& scan) const {
+    const record::CoreEntry* wanted = core_of(overview_, wanted_.core);
+    if (wanted != nullptr && wanted->core.scan == scan) {
+        return wanted;
+    }
+    const auto core = std::ranges::find_if(overview_.cores, [&](const auto& one) { return one.core.scan == scan; });
+    return core == overview_.cores.end() ? nullptr : &*core;
+}
+
+void ProjectDesk::open_reading(ReadingId id) {
+    if (const record::ReadingEntry* reading = reading_of(overview_, id)) {
+        open_core(reading->core);
+        wanted_.reading = id;
+        show_wanted();
+    }
+}
+
+void ProjectDesk::open_core(record::CoreId id) {
+    const record::CoreEntry* core = core_of(overview_, id);
+    if (core == nullptr) {
+        return;
+    }
+    if (core->core.scan.empty()) {
+        tell({core->core.id, "this core has no scan", "name it in the field sheet"});
+        return;
+    }
+    wanted_ = {id, core->accepted};
+    const auto here = std::ranges::find_if(
+        model_.scans(), [&](const BenchScan& scan) { return scan.recorded && scan.opened->name() == core->core.scan; });
+    if (here != model_.scans().end()) {
+        control_.show_scan(here->id);
+        show_wanted();
+        return;
+    }
+    std::vector<ReadingId> ids; // a scan may show several cores, and a core may have several readings
+    for (const record::ReadingEntry& reading : overview_.readings) {
+        const record::CoreEntry* of = core_of(overview_, reading.core);
+        if (of != nullptr && of->core.scan == core->core.scan) {
+            ids.push_back(reading.id);
+        }
+    }
+    using Documents = std::vector<Document>;
+    store_->ask<Documents>(
+        [ids](record::Project& project) -> Outcome<Documents> {
+            Documents documents;
+            documents.reserve(ids.size());
+            for (const ReadingId reading : ids) {
+                auto document = project.document(reading);
+                if (!document) {
+                    return tl::unexpected(std::move(document.error()));
+                }
+                documents.push_back(std::move(*document));
+            }
+            return documents;
+        },
+        [this, core = *core](Outcome<Documents> documents) {
+            if (documents) {
+                fetch(core, std::move(*documents));
+            } else {
+                tell(documents.error());
+            }
+        });
+}
+
+void ProjectDesk::fetch(const record::CoreEntry& core, std::vector<Document> documents) {
+    control_.jobs().start<Outcome<ProjectScan>>(
+        tr("Opening"),
+        [overview = overview_, core, opener = opener_](const Work& /*work*/) {
+            return open_project_scan(overview, core, opener);
+        },
+        [this, core, documents = std::move(documents)](Outcome<ProjectScan> found) {
+            if (!found) {
+                tell(found.error());
+                return;
+            }
+            if (found->moved) {
+                emit told(tr("The scan %1 was moved: the same bytes are in %2")
+                              .arg(QString::fromStdString(core.core.scan), QString::fromStdString(found->scan.path)));
+            }
+            put_on_bench(core, std::move(found->scan), documents);
+        });
+}
+
+void ProjectDesk::put_on_bench(const record::CoreEntry& core, OpenedScan scan, std::vector<Document> documents) {
+    const auto believed = believed_calibration(scan.header, std::nullopt);
+    std::optional<Calibration> scale = believed ? std::optional(*believed) : std::nullopt;
+    for (const Document& document : documents) {
+        const auto& scales = document.reading().calibrations;
+        if (const auto said = scales.find(core.core.scan); said != scales.end()) {
+            scale = said->second;
+        }
+    }
+    const int id = model_.add_scan(std::move(scan), scale, true);
+    for (Document& document : documents) {
+        if (!model_.put_reading(id, std::move(document))) {
+            emit told(
+                tr("A reading of %1 can't be measured, and is not shown.").arg(QString::fromStdString(core.core.id)));
+        }
+    }
+    control_.show_scan(id);
+    show_wanted();
+    read_overview_soon(); // what was changed while the scan was opened
+}
+
+void ProjectDesk::show_wanted() {
+    if (wanted_.reading) {
+        model_.show_reading(*wanted_.reading);
+    }
+}
+
+void ProjectDesk::step_core(int by) {
+    const auto here = std::ranges::find(overview_.cores, present().value_or(wanted_.core), &record::CoreEntry::id);
+    const auto index = here == overview_.cores.end() ? 0 : (here - overview_.cores.begin()) + by;
+    if (index >= 0 && index < std::ssize(overview_.cores)) {
+        open_core(overview_.cores[static_cast<std::size_t>(index)].id);
+    }
+}
+
+void ProjectDesk::keep_proposed(int scan, const std::vector<picture::MeasuredCore>& cores) {
+    constexpr std::size_t sides_of_one = 2; // a core that goes past the pith has two readings
+    const BenchScan* on = model_.find(scan);
+    const record::CoreEntry* core = on != nullptr ? core_on(on->opened->name()) : nullptr;
+    if (!store_ || core == nullptr || cores.empty()) {
+        return;
+    }
+    if (cores.size() > sides_of_one) {
+        emit told(tr("%n cores are on this scan. Draw the path of %1 (P).", nullptr, static_cast<int>(cores.size()))
+                      .arg(QString::fromStdString(core->core.id)));
+        return;
+    }
+    for (const picture::MeasuredCore& one : cores) {
+        Reading reading = one.reading;
+        reading.core = core->core.id;
+        store_->ask<Document>(
+            [core = core->id, reading, label = tr("Propose a reading").toStdString(),
+             stamp = stamp()](record::Project& project) {
+                return project.add_reading(core, reading, label, stamp).and_then([&](ReadingId id) {
+                    return project.document(id);
+                });
+            },
+            [this, scan](Outcome<Document> kept) {
+                if (!kept) {
+                    tell(kept.error());
+                    return;
+                }
+                const ReadingId id = kept->reading().id;
+                model_.put_reading(scan, std::move(*kept));
+                model_.show_reading(id);
+                read_overview_soon();
+            });
+    }
+}
+
+} // namespace pithward::bench

@@ -1,0 +1,86 @@
+#include "app/project/project_desk.h"
+#include "app/project/written_edit.h"
+#include "libcore/edit/edit_log.h"
+
+#include <algorithm>
+
+// What is changed on the bench, on its way to the store and back.
+
+namespace pithward::bench {
+
+void ProjectDesk::write(ReadingId reading, const EditRecord& record) {
+    if (!store_) {
+        return;
+    }
+    const Document* document = model_.find_reading(reading);
+    std::optional<EditRecord> named;
+    if (document != nullptr && record.undoes) {
+        const auto found = std::ranges::find(document->log(), *record.undoes, &EditRecord::id);
+        named = found != document->log().end() ? std::optional(*found) : std::nullopt;
+    }
+    ++pending_[reading];
+    store_->ask<std::optional<EditRecord>>(
+        [reading, record, named](record::Project& project) { return written_edit(project, reading, record, named); },
+        [this, reading, record](const Outcome<std::optional<EditRecord>>& answer) {
+            answered(reading, record, answer);
+        });
+}
+
+void ProjectDesk::answered(ReadingId reading, const EditRecord& record,
+                           const Outcome<std::optional<EditRecord>>& answer) {
+    const bool last = --pending_[reading] == 0;
+    if (!answer) {
+        emit told(
+            tr("Taken back, since it could not be written: %1. %2")
+                .arg(QString::fromStdString(label_of(record.edit)), QString::fromStdString(answer.error().line())));
+        emit refused();
+    }
+    // Where others have worked on the reading too, the file has more than is shown here.
+    if (!answer || !*answer || (*answer)->id != record.id) {
+        stale_.insert(reading);
+    }
+    if (last && stale_.contains(reading)) {
+        reload(reading);
+    }
+    read_overview_soon();
+}
+
+void ProjectDesk::reload(ReadingId reading) {
+    if (pending_[reading] > 0) {
+        stale_.insert(reading);
+        return;
+    }
+    stale_.erase(reading);
+    store_->ask<Document>([reading](record::Project& project) { return project.document(reading); },
+                          [this, reading](Outcome<Document> document) {
+                              if (!document) {
+                                  tell(document.error());
+                              } else if (pending_[reading] > 0) {
+                                  stale_.insert(reading);
+                              } else if (const BenchScan* scan = scan_of(reading)) {
+                                  model_.put_reading(scan->id, std::move(*document));
+                              }
+                          });
+}
+
+void ProjectDesk::make(ReadingId reading, Building build, std::function<void(bool)> done) {
+    using Made = std::optional<EditRecord>;
+    store_->ask<Made>(
+        [reading, build = std::move(build), stamp = stamp()](record::Project& project) {
+            return project.document(reading).and_then(build).and_then(
+                [&](const Edit& edit) { return project.edit(reading, edit, stamp); });
+        },
+        [this, reading, done = std::move(done)](const Outcome<Made>& made) {
+            if (!made) {
+                tell(made.error());
+            } else if (model_.find_reading(reading) != nullptr) {
+                reload(reading);
+            }
+            read_overview_now();
+            if (done) {
+                done(made.has_value());
+            }
+        });
+}
+
+} // namespace pithward::bench

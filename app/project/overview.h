@@ -1,0 +1,31 @@
+#pragma once
+
+#include "libcore/record/project.h"
+
+#include <filesystem>
+#include <vector>
+
+namespace pithward::bench {
+
+/// What a project holds, at a glance.
+struct ProjectOverview {
+    std::filesystem::path file;
+    std::filesystem::path folder;
+    std::vector<record::CoreEntry> cores;
+    std::vector<record::ReadingEntry> readings;
+    std::vector<record::ScanEntry> scans;
+    std::vector<record::Person> people;
+    std::string remark; ///< What a person should know of how the file is kept; mostly empty.
+};
+
+[[nodiscard]] Outcome<ProjectOverview> read_overview(const record::Project& project);
+
+/// The core and the reading of an id; null when there is none.
+[[nodiscard]] const record::CoreEntry* core_of(const ProjectOverview& overview, record::CoreId id);
+[[nodiscard]] const record::ReadingEntry* reading_of(const ProjectOverview& overview, ReadingId id);
+/// The reading that stands for a core; null where it has none.
+[[nodiscard]] const record::ReadingEntry* accepted_of(const ProjectOverview& overview, record::CoreId id);
+/// "HW01A"; "HW01A, reading 7" where its core has several.
+[[nodiscard]] std::string name_of_reading(const ProjectOverview& overview, ReadingId id);
+
+} // namespace pithward::bench

@@ -1,0 +1,97 @@
+#pragma once
+
+#include "app/bench/control/bench_control.h"
+#include "app/project/overview.h"
+#include "app/project/store.h"
+
+#include <QObject>
+#include <QTimer>
+#include <functional>
+#include <map>
+#include <memory>
+#include <optional>
+#include <set>
+
+namespace pithward::bench {
+
+/// A project at work: ties its store to the bench. What is changed on the bench is written at once, beside the window;
+/// what the project refuses is taken back and told; what another window changes is shown.
+class ProjectDesk : public QObject {
+    Q_OBJECT
+
+public:
+    ProjectDesk(BenchControl& control, ScanOpener opener, QObject* parent = nullptr);
+    ~ProjectDesk() override;
+
+    /// Opens a project in place of the one that is open. One that can't be opened is told, and all stays as it is.
+    void open(const QString& file);
+    [[nodiscard]] bool is_open() const { return store_ != nullptr; }
+    [[nodiscard]] const ProjectOverview& overview() const { return overview_; }
+    /// How much is not yet answered by the store: 0 when all that is shown is on the disk.
+    [[nodiscard]] int waiting() const { return store_ ? store_->waiting() : 0; }
+    /// The project's file in its thread. Only while one is open.
+    [[nodiscard]] Store& store() { return *store_; }
+    [[nodiscard]] const ScanOpener& opener() const { return opener_; }
+    [[nodiscard]] EditStamp stamp() const { return model_.stamp(); }
+
+    /// Says who works here, and enters them in the project.
+    void set_person(const record::Person& person);
+
+    /// Brings a core with its readings to the bench, or shows it where it is there.
+    void open_core(record::CoreId id);
+    /// The same for the core of a reading, and shows that one.
+    void open_reading(ReadingId id);
+    /// The next core of the project, 1, or the one before, -1.
+    void step_core(int by);
+    /// The core that is shown on the bench.
+    [[nodiscard]] std::optional<record::CoreId> present() const;
+
+    using Building = std::function<Outcome<Edit>(const Document&)>;
+    /// Makes an edit of a reading that need not be on the bench. What can't be done is told. `done` comes in each case.
+    void make(ReadingId reading, Building build, std::function<void(bool)> done = {});
+
+signals:
+    /// Another project is open.
+    void opened();
+    void overview_changed();
+    void waiting_changed(int waiting);
+    /// An edit was not written, and is taken back.
+    void refused();
+    void told(const QString& message);
+
+private:
+    struct Wanted {
+        record::CoreId core;
+        std::optional<ReadingId> reading;
+    };
+    void give_up_opening(const Fault& fault);
+    void take(std::unique_ptr<Store> store, ProjectOverview overview);
+    void read_overview_soon();
+    void read_overview_now();
+    void follow_overview(Outcome<ProjectOverview> overview);
+    void write(ReadingId reading, const EditRecord& record);
+    void answered(ReadingId reading, const EditRecord& record, const Outcome<std::optional<EditRecord>>& answer);
+    void reload(ReadingId reading);
+    void fetch(const record::CoreEntry& core, std::vector<Document> documents);
+    void put_on_bench(const record::CoreEntry& core, OpenedScan scan, std::vector<Document> documents);
+    void show_wanted();
+    void keep_proposed(int scan, const std::vector<picture::MeasuredCore>& cores);
+    /// The scan on the bench that a reading belongs to; null where it is not there.
+    [[nodiscard]] const BenchScan* scan_of(ReadingId reading) const;
+    [[nodiscard]] const record::CoreEntry* core_on(const std::string& scan) const;
+    void tell(const Fault& fault);
+
+    BenchControl& control_;
+    BenchModel& model_;
+    ScanOpener opener_;
+    std::unique_ptr<Store> store_;
+    std::unique_ptr<Store> opening_;
+    ProjectOverview overview_;
+    QTimer soon_;
+    bool overview_asked_ = false;
+    Wanted wanted_;
+    std::map<ReadingId, int> pending_; ///< Edits of the bench that the store has not answered.
+    std::set<ReadingId> stale_;        ///< Readings of the bench to be taken from the file when nothing is pending.
+};
+
+} // namespace pithward::bench
