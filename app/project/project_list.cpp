@@ -33,7 +33,7 @@ ProjectList::ProjectList(const ProjectDesk& desk, QWidget* parent)
     setFrameShape(QFrame::NoFrame);
     setRootIsDecorated(false);
     setUniformRowHeights(true);
-    setMinimumHeight(60);
+    setMinimumSize(170, 60);
     connect(&desk_, &ProjectDesk::overview_changed, this, &ProjectList::refill);
     connect(this, &QTreeWidget::currentItemChanged, this, [this](const QTreeWidgetItem* item) {
         if (item != nullptr) {

@@ -61,10 +61,11 @@ QString summary_of(const QueueItem& item) {
 
 QString provenance_of(const ReviewCase& one) {
     const review::Standing standing = review::standing(one.reading(), one.document.log());
-    QString site = QString::fromStdString(one.core.site.id);
-    return word_tr("%1, tree %2. %3. %4.")
-        .arg(site, QString::fromStdString(one.core.tree.id), QString::fromStdString(review::told_people(standing)),
-             QString::fromStdString(review::told_looks(standing)));
+    return QStringList{word_tr("Site %1, tree %2")
+                           .arg(QString::fromStdString(one.core.site.id), QString::fromStdString(one.core.tree.id)),
+                       QString::fromStdString(review::told_people(standing)),
+                       QString::fromStdString(review::told_looks(standing))}
+        .join(" · ");
 }
 
 QString story_of(const ReviewCase& one, const Finding& finding) {

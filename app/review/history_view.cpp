@@ -86,6 +86,10 @@ HistoryView::HistoryView(ProjectDesk& desk, record::CoreId core, QWidget* parent
     refresh();
 }
 
+HistoryView::~HistoryView() {
+    list_->disconnect(this); // it goes after what it would tell of
+}
+
 void HistoryView::refresh() {
     desk_.store().ask<History>(
         [core = core_.id](record::Project& project) -> Outcome<History> {

@@ -23,6 +23,7 @@ class HistoryView : public QDialog {
 
 public:
     HistoryView(ProjectDesk& desk, record::CoreId core, QWidget* parent);
+    ~HistoryView() override;
 
     [[nodiscard]] QTreeWidget& list() { return *list_; }
     [[nodiscard]] CoreViewer& viewer() { return *viewer_; }

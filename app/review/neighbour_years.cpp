@@ -12,7 +12,7 @@ namespace {
 constexpr int years_beside = 8; ///< On either side of the ring in question.
 constexpr double name_room = 78.0;
 constexpr double year_room = 20.0;
-constexpr double row_height = 46.0;
+constexpr double row_height = 50.0;
 
 QString short_width(const Ring& ring) {
     if (ring.absent) {
@@ -135,7 +135,7 @@ void NeighbourYears::paint_row(QPainter& painter, const Row& row, bool present, 
         if (!left) {
             continue;
         }
-        const double room = height - letters - 4.0;
+        const double room = height - letters - 10.0;
         const double bar = ring.width && widest > 0.0 ? room * ring.width->value() / widest : 0.0;
         const QRectF box(*left + 0.25 * column_breadth(), top + height - letters - bar, 0.5 * column_breadth(), bar);
         painter.setPen(QPen(present ? palette().color(QPalette::Link) : ink, 1.0));

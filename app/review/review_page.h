@@ -27,6 +27,7 @@ class ReviewPage : public QWidget {
 
 public:
     explicit ReviewPage(ProjectDesk& desk, QWidget* parent = nullptr);
+    ~ReviewPage() override;
 
     /// Buttons for what can be done, beside the comment.
     void add_buttons(const std::vector<QAction*>& actions);

@@ -84,6 +84,10 @@ ReviewPage::ReviewPage(ProjectDesk& desk, QWidget* parent)
     show_nothing();
 }
 
+ReviewPage::~ReviewPage() {
+    list_->disconnect(this); // it goes after what it would tell of
+}
+
 QWidget* ReviewPage::build_side() {
     list_->setAccessibleName(tr("What waits"));
     QFont bold = font();

@@ -46,7 +46,7 @@ TEST_F(StoreTest, AnswersComeInTheOrderOfTheQuestionsOnTheThreadThatAsked) {
                                          stamp_by("Ida"));
                 return done ? Outcome<int>(i) : tl::unexpected(done.error());
             },
-            [&order](Outcome<int> answer) {
+            [&order](const Outcome<int>& answer) {
                 EXPECT_EQ(QThread::currentThread(), QCoreApplication::instance()->thread());
                 order.push_back(answer.value_or(-1));
             });
@@ -72,7 +72,7 @@ TEST_F(StoreTest, ClosingWaitsForTheQueue) {
                               stamp_by("Ida"))
                         .map([](const auto&) {});
                 },
-                [](Outcome<void> done) { EXPECT_TRUE(done.has_value()); });
+                [](const Outcome<void>& done) { EXPECT_TRUE(done.has_value()); });
         }
     }
     EXPECT_EQ(test::opened(file).reading(id)->note, "note 49");
@@ -111,7 +111,7 @@ TEST_F(StoreTest, ChangesOfAnotherWindowAreToldAndOwnOnesAreNot) {
             return project.edit(reading, set_note(*project.reading(reading), "own"), stamp_by("Ida"))
                 .map([](const auto&) {});
         },
-        [](Outcome<void>) {});
+        [](const Outcome<void>&) {});
     EXPECT_FALSE(told.wait(1000));
     Project other = test::opened(file);
     ASSERT_TRUE(other.edit(id, set_note(other.reading(id).value(), "theirs"), stamp_by("Udo")).has_value());

@@ -23,7 +23,7 @@ std::span<const ActionSpec> action_table() {
         ActionSpec{OpenProject, Menu::File, "Open &project…", "Open a project: its cores, readings and their history.",
                    "", "Ctrl+Shift+O", Needs::Nothing, not_in_bar, same_group},
         ActionSpec{SayWho, Menu::File, "&Who works here…",
-                   "Say who works at this window: each edit of a project tells it.", "", "Ctrl+W", Needs::Nothing,
+                   "Say who works at this window: each edit of a project tells it.", "", "Ctrl+U", Needs::Nothing,
                    not_in_bar, same_group},
         ActionSpec{ExportCsv, Menu::File, "Export &CSV…", "Write the ring widths as a table, years down.", "", "Ctrl+E",
                    Needs::Core, not_in_bar, new_group},

@@ -59,7 +59,9 @@ ReadingPanel::ReadingPanel(const BenchModel& model, QWidget* parent)
     form->setContentsMargins(12, 4, 12, 8);
     form->setVerticalSpacing(4);
     setMinimumWidth(230);
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    QSizePolicy as_high_as_its_lines(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    as_high_as_its_lines.setHeightForWidth(true);
+    setSizePolicy(as_high_as_its_lines);
     form->setLabelAlignment(Qt::AlignLeft | Qt::AlignTop);
     form->addRow(tr("&Year of ring 1"), year_);
     form->addRow(tr("&Wood"), wood_);

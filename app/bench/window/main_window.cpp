@@ -118,14 +118,17 @@ QWidget* MainWindow::build_bench() {
     auto* resolution = new ResolutionBar(control_.model());
     connect(resolution, &ResolutionBar::dpi_given, &control_, &BenchControl::use_dpi);
     panel_ = build_panel();
-    auto* below = divided("plot-and-panel", Qt::Horizontal, {{plot_, 1}, {panel_, 1}});
-    return column({resolution, divided("scan-and-lanes", Qt::Vertical, {{view_, 11}, {strip_, 4}, {below, 7}})});
+    auto* below = divided("plot-and-panel", Qt::Horizontal, {{plot_, 4}, {panel_, 5}});
+    auto* bench = column({resolution, divided("scan-and-lanes", Qt::Vertical, {{view_, 11}, {strip_, 4}, {below, 7}})});
+    project_side_ = column({heading(tr("Project")), project_list_});
+    return divided("project-and-bench", Qt::Horizontal, {{project_side_, 3}, {bench, 17}});
 }
 
 QWidget* MainWindow::build_panel() {
-    auto* facts = column({heading(tr("Cores")), project_list_, cores_, heading(tr("Reading")), reading_});
+    cores_heading_ = heading(tr("Cores"));
+    auto* facts = column({cores_heading_, cores_, heading(tr("Reading")), reading_});
     auto* findings = column({heading(tr("Findings")), findings_});
-    return divided("facts-and-findings", Qt::Horizontal, {{facts, 5}, {findings, 6}});
+    return divided("facts-and-findings", Qt::Horizontal, {{facts, 1}, {findings, 1}});
 }
 
 void MainWindow::build_status_bar() {
@@ -144,6 +147,7 @@ void MainWindow::refresh() {
     const bool at_work = scan != nullptr || desk_.is_open();
     pages_->setCurrentIndex(reviewing_ ? 2 : (at_work ? 1 : 0));
     tools_->setVisible(!reviewing_);
+    zoom_->setVisible(!reviewing_);
     setWindowTitle(scan != nullptr ? tr("%1 – Pithward").arg(QString::fromStdString(scan->opened->name()))
                                    : tr("Pithward"));
     show_project();

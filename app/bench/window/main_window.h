@@ -122,6 +122,8 @@ private:
     FindingsList* findings_;
     MessageBar* messages_;
     QWidget* panel_ = nullptr;
+    QWidget* project_side_ = nullptr;
+    QLabel* cores_heading_ = nullptr;
     QMenu* recent_ = nullptr;
     WindowMemory* memory_ = nullptr;
     QStringList noted_; ///< Opened since the window came up.

@@ -34,9 +34,13 @@ void MainWindow::note_opened() {
         return;
     }
     QStringList fresh;
+    const QString project = desk_.is_open() ? QFileInfo(desk_.overview().file).absoluteFilePath() : QString();
+    if (!project.isEmpty() && !noted_.contains(project)) {
+        fresh << project;
+    }
     for (const BenchScan& scan : control_.model().scans()) {
         const QString path = QFileInfo(QString::fromStdString(scan.opened->path)).absoluteFilePath();
-        if (!noted_.contains(path)) {
+        if (!scan.recorded && !noted_.contains(path)) { // of a project the project is noted
             fresh << path;
         }
     }

@@ -37,6 +37,7 @@ void MainWindow::tie_project() {
     connect(&desk_, &ProjectDesk::waiting_changed, this, &MainWindow::show_saved);
     connect(&desk_, &ProjectDesk::overview_changed, this, &MainWindow::refresh);
     connect(&desk_, &ProjectDesk::opened, this, &MainWindow::go_to_next_to_do);
+    connect(&desk_, &ProjectDesk::opened, this, &MainWindow::note_opened);
     connect(project_list_, &ProjectList::core_chosen, &desk_, &ProjectDesk::open_core);
     connect(&control_.model(), &BenchModel::changed, project_list_, &ProjectList::show_present);
     connect(&control_.model(), &BenchModel::changed, this, [this] { show_saved(desk_.waiting()); });
@@ -45,8 +46,10 @@ void MainWindow::tie_project() {
 void MainWindow::show_project() {
     const auto& scans = control_.model().scans();
     const bool others = std::ranges::any_of(scans, [](const BenchScan& scan) { return !scan.recorded; });
-    project_list_->setVisible(desk_.is_open());
-    cores_->setVisible(!desk_.is_open() || others);
+    project_side_->setVisible(desk_.is_open());
+    for (QWidget* part : {static_cast<QWidget*>(cores_), static_cast<QWidget*>(cores_heading_)}) {
+        part->setVisible(!desk_.is_open() || others); // what is of the project stands in its own list
+    }
     saved_->setVisible(desk_.is_open());
     if (desk_.is_open()) {
         const QString project = QString::fromStdString(desk_.overview().file.stem().string());

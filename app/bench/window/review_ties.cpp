@@ -5,6 +5,7 @@
 #include "app/review/history_view.h"
 #include "app/review/review_page.h"
 
+#include <QLabel>
 #include <QStackedWidget>
 #include <QTimer>
 
@@ -33,6 +34,7 @@ void MainWindow::bind_review() {
 
 void MainWindow::show_review(bool shown) {
     reviewing_ = shown && desk_.is_open();
+    hint_->clear();
     refresh();
     if (!reviewing_) {
         view_->setFocus();
