@@ -127,16 +127,18 @@ void HistoryView::fill(History history) {
     {
         const QSignalBlocker quiet(list_);
         list_->clear();
-        for (auto entry = history_.entries.rbegin(); entry != history_.entries.rend(); ++entry) {
-            QString what = QString::fromStdString(entry->label);
-            if (entry->reading && history_.documents.size() > 1) {
-                what = tr("Reading %1: %2").arg(entry->reading->value).arg(what);
+        for (const record::HistoryEntry& entry : history_.entries) {
+            QString what = QString::fromStdString(entry.label);
+            if (entry.reading && history_.documents.size() > 1) {
+                what = tr("Reading %1: %2").arg(entry.reading->value).arg(what);
             }
-            auto* line = new QTreeWidgetItem(list_, {local_time(entry->at), QString::fromStdString(entry->who), what});
-            line->setData(0, entry_role, QVariant::fromValue(entry->id));
-            line->setToolTip(0, tr("%1, by Pithward %2")
-                                    .arg(QString::fromStdString(entry->at), QString::fromStdString(entry->program)));
+            auto* line = new QTreeWidgetItem({local_time(entry.at), QString::fromStdString(entry.who), what});
+            line->setData(0, entry_role, QVariant::fromValue(entry.id));
+            line->setToolTip(
+                0,
+                tr("%1, by Pithward %2").arg(QString::fromStdString(entry.at), QString::fromStdString(entry.program)));
             line->setToolTip(2, what);
+            list_->insertTopLevelItem(0, line); // the latest first
         }
         QTreeWidgetItem* shown = list_->topLevelItem(0);
         for (int i = 0; kept != 0 && i < list_->topLevelItemCount(); ++i) {

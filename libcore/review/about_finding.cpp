@@ -4,7 +4,6 @@
 #include "libcore/edit/path_order.h"
 
 #include <algorithm>
-#include <ranges>
 #include <utility>
 
 namespace pithward::review {
