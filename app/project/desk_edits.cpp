@@ -83,4 +83,14 @@ void ProjectDesk::make(ReadingId reading, Building build, std::function<void(boo
         });
 }
 
+void ProjectDesk::accept(ReadingId reading) {
+    store_->ask<void>([reading, stamp = stamp()](record::Project& project) { return project.accept(reading, stamp); },
+                      [this](const Outcome<void>& done) {
+                          if (!done) {
+                              tell(done.error());
+                          }
+                          read_overview_now();
+                      });
+}
+
 } // namespace pithward::bench

@@ -46,6 +46,9 @@ public:
     /// The core that is shown on the bench.
     [[nodiscard]] std::optional<record::CoreId> present() const;
 
+    /// Lets a reading stand for its core.
+    void accept(ReadingId reading);
+
     using Building = std::function<Outcome<Edit>(const Document&)>;
     /// Makes an edit of a reading that need not be on the bench. What can't be done is told. `done` comes in each case.
     void make(ReadingId reading, Building build, std::function<void(bool)> done = {});

@@ -53,6 +53,15 @@ close_window() {
     wait "$window" 2>/dev/null || true
 }
 
+# make_project: four cores of the demo site, measured, in $work/hill.pithward
+make_project() {
+    mkdir -p "$work/trays"
+    cp "$top"/demo-scans/{HW01A,HW01B,HW02A,HW05A}.jpg "$work/trays"
+    grep -E '^site,|,(HW01A|HW01B|HW02A|HW05A),' "$top/demo-scans/field-sheet.csv" >"$work/field.csv"
+    "$program" create "$work/hill.pithward" --sheet "$work/field.csv" --scans "$work/trays" --by Ida --quiet
+    "$program" measure "$work/hill.pithward" --by Ida --quiet
+}
+
 Xvfb "$display" -screen 0 2800x1720x24 >/dev/null 2>&1 &
 started+=($!)
 sleep 2
@@ -60,6 +69,8 @@ DISPLAY=$display openbox >/dev/null 2>&1 &
 started+=($!)
 sleep 1
 
+make_project
+cp "$work/hill.pithward" "$work/measured"
 for scale in 1 2; do
     crop=$((1400 * scale))x$((860 * scale))
     for scheme in 1 2; do
@@ -81,6 +92,20 @@ for scale in 1 2; do
         press ctrl+d
         sleep 2
         picture "export-$name"
+        close_window
+
+        cp "$work/measured" "$work/hill.pithward"
+        settle=8 open_window "$scheme" "$scale" "$work/hill.pithward"
+        picture "project-$name"
+        press n k shift+c w ctrl+n
+        sleep 4
+        press n k k shift+c w ctrl+2
+        sleep 4
+        picture "review-$name"
+        press ctrl+h
+        sleep 4
+        press Down Down
+        picture "history-$name"
         close_window
     done
 done

@@ -99,6 +99,19 @@ TEST_F(WindowProject, ACoreWithoutAReadingIsReadAndKept) {
     EXPECT_TRUE(window.messages().text().contains("stay"));
 }
 
+TEST_F(WindowProject, ADrawnPathIsASecondReadingThatCanBeAccepted) {
+    window.control().read_drawn_path({{100, 180}, {1900, 180}});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return reading().id == ReadingId{3}; }));
+    ASSERT_TRUE(all_written());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.windowTitle().startsWith("H01A, reading 3"); }));
+    trigger(ActionId::AcceptReading);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.desk().overview().cores[0].accepted == ReadingId{3}; }));
+    const Project kept = test::opened(file, Project::Access::Read);
+    EXPECT_EQ(kept.cores()->front().accepted, ReadingId{3});
+    EXPECT_EQ(kept.history(record::CoreId{1})->back().label, "Accept reading 3");
+    EXPECT_EQ(kept.reading(ReadingId{1})->boundaries.size(), 45U) << "the first one stays";
+}
+
 TEST_F(WindowProject, ACoreWithoutAScanSaysSo) {
     window.desk().open_core(record::CoreId{4});
     EXPECT_TRUE(window.messages().text().contains("has no scan"));

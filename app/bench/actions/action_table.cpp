@@ -130,6 +130,9 @@ std::span<const ActionSpec> action_table() {
         ActionSpec{MarkDone, Menu::Review, "Reading is &done",
                    "Say that you are done with this reading: then it waits for a second person.", "", "W", Needs::Core,
                    not_in_bar, same_group},
+        ActionSpec{AcceptReading, Menu::Review, "&Accept this reading",
+                   "Let this reading stand for its core, where it has several.", "", "Shift+W", Needs::Core, not_in_bar,
+                   same_group},
         ActionSpec{NextToDo, Menu::Review, "Next core to &measure",
                    "Go to the next core of the project that waits for its analyst, returned ones first.", "", "Ctrl+N",
                    Needs::Project, not_in_bar, same_group},
@@ -149,7 +152,7 @@ std::span<const ActionSpec> action_table() {
                    Needs::Queue, not_in_bar, same_group},
         ActionSpec{OpenQueued, Menu::Review, "&Open on the bench", "Go to this place on the bench.", "", "G",
                    Needs::Queue, not_in_bar, same_group},
-        ActionSpec{OtherQueue, Menu::Review, "&Analysts' list, or back",
+        ActionSpec{OtherQueue, Menu::Review, "Analysts' &list, or back",
                    "Show what waits for the analysts instead, or again what waits for the second person.", "", "Q",
                    Needs::Project, not_in_bar, same_group},
 

@@ -68,6 +68,7 @@ enum class ActionId {
     Keys,
     OpenDemo,
     MarkDone,
+    AcceptReading,
     NextToDo,
     ShowBench,
     ShowReview,

@@ -34,7 +34,7 @@ private:
 
 } // namespace
 
-StartPage::StartPage(QAction* open, QAction* demo, QWidget* parent)
+StartPage::StartPage(QAction* open, QAction* project, QAction* demo, QWidget* parent)
     : QWidget(parent) {
     auto* title = new QLabel(tr("Open a scan of increment cores"));
     QFont large = title->font();
@@ -49,6 +49,10 @@ StartPage::StartPage(QAction* open, QAction* demo, QWidget* parent)
     button->setMinimumWidth(180);
     button->setToolTip(open->toolTip());
     connect(button, &QPushButton::clicked, open, &QAction::trigger);
+    auto* open_project = new QPushButton(tr("Open project…"));
+    open_project->setMinimumWidth(button->minimumWidth());
+    open_project->setToolTip(project->toolTip());
+    connect(open_project, &QPushButton::clicked, project, &QAction::trigger);
     auto* try_demo = new QPushButton(tr("Look at the demo site"));
     try_demo->setMinimumWidth(button->minimumWidth());
     try_demo->setToolTip(demo->toolTip());
@@ -69,6 +73,7 @@ StartPage::StartPage(QAction* open, QAction* demo, QWidget* parent)
     layout->addSpacing(8);
     layout->addWidget(button, 0, Qt::AlignCenter);
     layout->addWidget(drop);
+    layout->addWidget(open_project, 0, Qt::AlignCenter);
     layout->addWidget(try_demo, 0, Qt::AlignCenter);
     layout->addStretch(3);
 }

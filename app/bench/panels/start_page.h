@@ -6,12 +6,12 @@ class QAction;
 
 namespace pithward::bench {
 
-/// What an empty bench shows: what to do first. `open` and `demo` are the window's own actions.
+/// What an empty bench shows: what to do first. The actions are the window's own.
 class StartPage : public QWidget {
     Q_OBJECT
 
 public:
-    StartPage(QAction* open, QAction* demo, QWidget* parent = nullptr);
+    StartPage(QAction* open, QAction* project, QAction* demo, QWidget* parent = nullptr);
 };
 
 } // namespace pithward::bench

@@ -103,7 +103,8 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
 
     actions_.at(ActionId::OpenDemo)->setVisible(!demo_site().isEmpty());
     pages_ = new QStackedWidget;
-    pages_->addWidget(new StartPage(actions_.at(ActionId::Open), actions_.at(ActionId::OpenDemo)));
+    pages_->addWidget(new StartPage(actions_.at(ActionId::Open), actions_.at(ActionId::OpenProject),
+                                    actions_.at(ActionId::OpenDemo)));
     pages_->addWidget(build_bench());
     pages_->addWidget(review_);
     setCentralWidget(column({messages_, pages_}));
@@ -118,7 +119,7 @@ QWidget* MainWindow::build_bench() {
     auto* resolution = new ResolutionBar(control_.model());
     connect(resolution, &ResolutionBar::dpi_given, &control_, &BenchControl::use_dpi);
     panel_ = build_panel();
-    auto* below = divided("plot-and-panel", Qt::Horizontal, {{plot_, 4}, {panel_, 5}});
+    auto* below = divided("plot-and-panel", Qt::Horizontal, {{plot_, 3}, {panel_, 4}});
     auto* bench = column({resolution, divided("scan-and-lanes", Qt::Vertical, {{view_, 11}, {strip_, 4}, {below, 7}})});
     project_side_ = column({heading(tr("Project")), project_list_});
     return divided("project-and-bench", Qt::Horizontal, {{project_side_, 3}, {bench, 17}});
@@ -128,7 +129,7 @@ QWidget* MainWindow::build_panel() {
     cores_heading_ = heading(tr("Cores"));
     auto* facts = column({cores_heading_, cores_, heading(tr("Reading")), reading_});
     auto* findings = column({heading(tr("Findings")), findings_});
-    return divided("facts-and-findings", Qt::Horizontal, {{facts, 1}, {findings, 1}});
+    return divided("facts-and-findings", Qt::Horizontal, {{facts, 6}, {findings, 5}});
 }
 
 void MainWindow::build_status_bar() {

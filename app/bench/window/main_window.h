@@ -77,6 +77,10 @@ private:
     void show_project();
     void show_saved(int waiting);
     void say_done();
+    void accept_reading();
+    /// Whether the present core is one of a project; told where it is not.
+    [[nodiscard]] bool in_project();
+    [[nodiscard]] QString name_of_present() const;
     void ask_for_project();
     void ask_who();
     void go_to_next_to_do();

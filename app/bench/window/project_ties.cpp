@@ -18,6 +18,7 @@ void MainWindow::bind_project() {
     actions_.on(OpenProject, [this] { ask_for_project(); });
     actions_.on(SayWho, [this] { ask_who(); });
     actions_.on(MarkDone, [this] { say_done(); });
+    actions_.on(AcceptReading, [this] { accept_reading(); });
     actions_.on(NextToDo, [this] { go_to_next_to_do(); });
     const auto step = [this](int by) {
         const BenchScan* scan = control_.model().scan();
@@ -43,6 +44,18 @@ void MainWindow::tie_project() {
     connect(&control_.model(), &BenchModel::changed, this, [this] { show_saved(desk_.waiting()); });
 }
 
+QString MainWindow::name_of_present() const {
+    const Document* document = control_.model().document();
+    const auto core = desk_.present();
+    const record::CoreEntry* entry = core ? core_of(desk_.overview(), *core) : nullptr;
+    if (entry == nullptr) {
+        return {};
+    }
+    const std::string name =
+        document != nullptr ? name_of_reading(desk_.overview(), document->reading().id) : entry->core.id;
+    return QString::fromStdString(name.empty() ? entry->core.id : name);
+}
+
 void MainWindow::show_project() {
     const auto& scans = control_.model().scans();
     const bool others = std::ranges::any_of(scans, [](const BenchScan& scan) { return !scan.recorded; });
@@ -53,13 +66,13 @@ void MainWindow::show_project() {
     saved_->setVisible(desk_.is_open());
     if (desk_.is_open()) {
         const QString project = QString::fromStdString(desk_.overview().file.stem().string());
-        const auto* core = desk_.present() ? core_of(desk_.overview(), *desk_.present()) : nullptr;
+        const QString shown = name_of_present();
         if (reviewing_) {
             setWindowTitle(tr("Review, %1 – Pithward").arg(project));
             return;
         }
-        setWindowTitle(core != nullptr ? tr("%1, %2 – Pithward").arg(QString::fromStdString(core->core.id), project)
-                                       : tr("%1 – Pithward").arg(project));
+        setWindowTitle(shown.isEmpty() ? tr("%1 – Pithward").arg(project)
+                                       : tr("%1, %2 – Pithward").arg(shown, project));
     }
 }
 
@@ -80,10 +93,24 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     QMainWindow::closeEvent(event);
 }
 
+bool MainWindow::in_project() {
+    const BenchScan* scan = control_.model().scan();
+    const bool recorded = scan != nullptr && scan->recorded;
+    if (!recorded) {
+        messages_->tell(tr("Readings are marked, accepted and passed in a project. Open one, or make one with "
+                           "pithward create."));
+    }
+    return recorded;
+}
+
+void MainWindow::accept_reading() {
+    if (in_project() && control_.model().document() != nullptr) {
+        desk_.accept(control_.model().document()->reading().id);
+    }
+}
+
 void MainWindow::say_done() {
-    if (!control_.model().scan()->recorded) {
-        messages_->tell(
-            tr("Readings are marked, passed and returned in a project. Open one, or make one with pithward create."));
+    if (!in_project()) {
         return;
     }
     const auto done = control_.model().change([this](Document& document) {
