@@ -2,6 +2,7 @@
 
 #include "libcore/measure/measure.h"
 
+#include <algorithm>
 #include <map>
 
 namespace pithward::batch {
@@ -18,6 +19,19 @@ ProjectNote note_of(const record::CoreEntry& core, const review::Standing& stand
             .in_bulk = standing.in_bulk};
 }
 
+/// Adds a core with its tree and site, each once.
+void add_core(std::vector<Site>& sites, const record::CoreEntry& entry) {
+    auto site = std::ranges::find(sites, entry.site.id, &Site::id);
+    if (site == sites.end()) {
+        site = sites.insert(site, entry.site);
+    }
+    auto tree = std::ranges::find(site->trees, entry.tree.id, &Tree::id);
+    if (tree == site->trees.end()) {
+        tree = site->trees.insert(tree, entry.tree);
+    }
+    tree->cores.push_back(entry.core);
+}
+
 } // namespace
 
 Outcome<AcceptedReadings> accepted_readings(const record::Project& project, bool only_passed) {
@@ -30,6 +44,7 @@ Outcome<AcceptedReadings> accepted_readings(const record::Project& project, bool
         ++names[core.core.id];
     }
     AcceptedReadings accepted;
+    std::vector<Site> sites;
     accepted.readings.reserve(cores->size());
     accepted.standings.reserve(cores->size());
     for (const record::CoreEntry& core : *cores) {
@@ -55,7 +70,9 @@ Outcome<AcceptedReadings> accepted_readings(const record::Project& project, bool
         measured.reading.core = names[core.core.id] > 1 ? core.site.id + "_" + core.core.id : core.core.id;
         accepted.readings.push_back(std::move(measured));
         accepted.standings.push_back(standing);
+        add_core(sites, core);
     }
+    accepted.notes = study_notes(sites);
     return accepted;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "libcore/formats/reading_json.h"
+#include "libcore/formats/study_notes.h"
 #include "libcore/record/project.h"
 #include "libcore/review/standing.h"
 
@@ -15,6 +16,7 @@ struct AcceptedReadings {
     std::vector<Fault> left_out; ///< Cores whose reading can't be measured.
     int cores_without = 0;       ///< Cores of the project that have no reading.
     int not_passed = 0;          ///< Cores left out since their reading is not passed.
+    StudyNotes notes;            ///< Of the sites, trees and cores of `readings`.
 };
 
 /// In the order of the field sheet. With `only_passed` no reading that nobody has passed is taken.

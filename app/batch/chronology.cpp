@@ -3,6 +3,7 @@
 #include "app/batch/index_arguments.h"
 #include "app/batch/output_files.h"
 #include "app/batch/series_input.h"
+#include "app/report/dating_pictures.h"
 #include "libcore/dating/chronology.h"
 #include "libcore/formats/chronology_files.h"
 
@@ -17,6 +18,7 @@ namespace {
 struct ChronologyArguments {
     std::vector<std::string> series;
     std::string out;
+    std::string picture;
     IndexArguments index{"exponential", "no"};
 };
 
@@ -28,11 +30,26 @@ void tell(const std::vector<std::string>& remarks, const CommonOptions& common) 
     }
 }
 
+/// The picture as bytes; none where none is asked for.
+Outcome<std::vector<OutputBytes>> drawn(const ChronologyArguments& arguments, const dating::Chronology& made) {
+    if (arguments.picture.empty()) {
+        return std::vector<OutputBytes>();
+    }
+    return report::chronology_picture(made, arguments.picture).map([&](std::string bytes) {
+        return std::vector<OutputBytes>{{arguments.picture, std::move(bytes)}};
+    });
+}
+
 Exit run(const ChronologyArguments& arguments, const CommonOptions& common) {
     if (const auto format = chronology_format_of(arguments.out); !format) {
         return report(format.error());
     }
-    const std::array outputs{OutputFile{"--out", arguments.out, false}};
+    if (const auto known = arguments.picture.empty() ? Outcome<void>() : report::check_picture_name(arguments.picture);
+        !known) {
+        return report(known.error());
+    }
+    const std::array outputs{OutputFile{"--out", arguments.out, false},
+                             OutputFile{"--picture", arguments.picture, false}};
     if (const auto free = check_outputs(outputs, arguments.series, common.force); !free) {
         return report(free.error());
     }
@@ -54,7 +71,14 @@ Exit run(const ChronologyArguments& arguments, const CommonOptions& common) {
     dating::Chronology made = dating::chronology(input->dated, *options);
     made.remarks.insert(made.remarks.begin(), input->remarks.begin(), input->remarks.end());
     tell(made.remarks, common);
+    const auto picture = drawn(arguments, made);
+    if (!picture) {
+        return report(picture.error());
+    }
     if (const auto written = write_chronology_file(arguments.out, common.force, made); !written) {
+        return report(written.error());
+    }
+    if (const auto written = write_outputs(*picture, common.force); !written) {
         return report(written.error());
     }
     return common.strict && !input->undated.empty() ? Exit::NeedsPerson : Exit::Done;
@@ -70,6 +94,8 @@ std::function<Exit()> attach_chronology(CLI::App& parser, const CommonOptions& c
     }
     parser.add_option("SERIES", arguments->series, "Files of series, of any series format")->required();
     parser.add_option("--out", arguments->out, "File to write: " + endings)->required();
+    parser.add_option("--picture", arguments->picture,
+                      "File for a picture of it, with depth and signal: .svg, .png or .pdf");
     add_index_arguments(parser, arguments->index);
     return [arguments, &common] { return run(*arguments, common); };
 }

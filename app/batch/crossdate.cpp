@@ -1,17 +1,20 @@
 #include "app/batch/crossdate.h"
 
+#include "app/batch/crossdate_table.h"
 #include "app/batch/index_arguments.h"
 #include "app/batch/output_files.h"
+#include "app/batch/project_series.h"
 #include "app/batch/series_input.h"
+#include "app/report/dating_pictures.h"
 #include "libcore/dating/crossdate.h"
 #include "libcore/formats/dating_json.h"
-#include "libcore/formats/whole_file.h"
 
 #include <algorithm>
 #include <array>
 #include <cstdio>
-#include <iostream>
 #include <memory>
+#include <sstream>
+#include <utility>
 
 namespace pithward::batch {
 
@@ -24,6 +27,8 @@ struct CrossdateArguments {
     std::optional<int> step;
     IndexArguments index{"spline:32", "yes"};
     std::string json;
+    std::string picture;
+    std::string agreement;
 };
 
 /// The input with what is to be known of it.
@@ -32,6 +37,17 @@ struct Job {
     dating::CrossdateOptions options;
     std::vector<std::string> remarks;
 };
+
+/// Files of series, or one project.
+Outcome<ProjectSeries> read_input(const std::vector<std::string>& files) {
+    if (std::ranges::none_of(files, is_project)) {
+        return read_series(files).map([](SeriesInput input) { return ProjectSeries{std::move(input), {}}; });
+    }
+    if (files.size() > 1) {
+        return fail(files.front(), "a project is crossdated alone", "name it alone, or export its series first");
+    }
+    return read_project_series(files.front());
+}
 
 Outcome<Job> job_of(const CrossdateArguments& arguments) {
     Job job;
@@ -45,13 +61,14 @@ Outcome<Job> job_of(const CrossdateArguments& arguments) {
     if (const std::string wrong = job.options.validate(); !wrong.empty()) {
         return fail("", wrong, "see pithward crossdate --help");
     }
-    auto read = read_series(arguments.series);
+    auto read = read_input(arguments.series);
     if (!read) {
         return tl::unexpected(read.error());
     }
-    job.input.dated = std::move(read->dated);
-    job.input.undated = std::move(read->undated);
-    job.remarks = std::move(read->remarks);
+    job.input.dated = std::move(read->input.dated);
+    job.input.undated = std::move(read->input.undated);
+    job.input.wood = std::move(read->wood);
+    job.remarks = std::move(read->input.remarks);
     if (!arguments.against.empty()) {
         auto reference = read_series({arguments.against});
         if (!reference) {
@@ -69,67 +86,41 @@ Outcome<Job> job_of(const CrossdateArguments& arguments) {
     return job;
 }
 
-std::string years_of(const dating::DatedResult& series) {
-    return std::to_string(series.first_year) + " to " + std::to_string(series.last_year);
-}
-
-std::string words_of(const dating::Slip& slip) {
-    const bool missing = slip.kind == dating::Slip::Kind::RingMissing;
-    return (missing ? "ring " + std::to_string(slip.ring_year()) + " is missing"
-                    : "ring " + std::to_string(slip.ring_year()) + " is counted twice") +
-           " (" + std::to_string(slip.ring_from()) + " to " + std::to_string(slip.ring_to()) + ")";
-}
-
-void print_series(const dating::DatedResult& series) {
-    std::printf("%-12s %-16s", series.id.c_str(), years_of(series).c_str());
-    if (series.agreement.r) {
-        std::printf(" %6.2f %6.1f %6.2f", *series.agreement.r, std::min(999.0, series.agreement.t),
-                    series.signs.share.value_or(0.5));
-    } else {
-        std::printf(" %6s %6s %6s", "-", "-", "-");
-    }
-    std::string said;
-    for (const dating::Slip& slip : series.slips) {
-        said += (said.empty() ? "" : "; ") + words_of(slip);
-    }
-    if (series.whole_shift != 0) {
-        said +=
-            std::string(said.empty() ? "" : "; ") + "add " + std::to_string(series.whole_shift) + " to its last year";
-    }
-    std::printf("  %s\n", said.c_str());
-}
-
-void print(const dating::CrossdateResult& result) {
-    std::printf("%-12s %-16s %6s %6s %6s  %s\n", "series", "years", "r", "t", "signs", "what the others say");
-    for (const dating::DatedResult& series : result.dated) {
-        print_series(series);
-    }
-    for (const dating::UndatedResult& series : result.undated) {
-        if (series.places.empty()) {
-            std::printf("%-12s no position\n", series.id.c_str());
-            continue;
-        }
-        const dating::RankedMatch& best = series.places.front();
-        std::printf("%-12s best at %d to %d, r %.2f, t %.1f, by chance %.2g\n", series.id.c_str(),
-                    series.first_year_at(best), series.last_year_at(best), best.match.r, best.match.t,
-                    best.chance_of_best);
-    }
-}
-
-Outcome<void> write(const CrossdateArguments& arguments, const CommonOptions& common,
-                    const dating::CrossdateResult& result) {
+Outcome<std::vector<OutputBytes>> outputs_of(const CrossdateArguments& arguments,
+                                             const dating::CrossdateResult& result) {
     const CrossdateSettings settings{arguments.index.detrend, arguments.index.prewhiten == "yes", arguments.against};
-    if (arguments.json.empty()) {
-        print(result);
-        return {};
+    std::vector<OutputBytes> outputs;
+    if (!arguments.json.empty()) {
+        std::ostringstream out;
+        if (auto written = write_crossdate_json(out, result, settings); !written) {
+            return tl::unexpected(std::move(written.error()));
+        }
+        outputs.push_back({arguments.json, out.str()});
     }
-    if (arguments.json == "-") {
-        auto written = write_crossdate_json(std::cout, result, settings);
-        std::cout.flush();
-        return written;
+    using Painter = Outcome<std::string> (*)(const dating::CrossdateResult&, const std::string&);
+    for (const auto& [file, paint] : {std::pair<const std::string&, Painter>{arguments.picture, report::series_picture},
+                                      {arguments.agreement, report::agreement_picture}}) {
+        if (!file.empty()) {
+            auto bytes = paint(result, file);
+            if (!bytes) {
+                return tl::unexpected(std::move(bytes.error()));
+            }
+            outputs.push_back({file, std::move(*bytes)});
+        }
     }
-    return write_whole_file(arguments.json, common.force,
-                            [&](std::ostream& out) { return write_crossdate_json(out, result, settings); });
+    return outputs;
+}
+
+/// Told before the work, not after it.
+Outcome<void> check_names(const CrossdateArguments& arguments, const CommonOptions& common) {
+    for (const std::string& file : {arguments.picture, arguments.agreement}) {
+        if (auto known = file.empty() ? Outcome<void>() : report::check_picture_name(file); !known) {
+            return known;
+        }
+    }
+    const std::array outputs{OutputFile{"--json", arguments.json}, OutputFile{"--picture", arguments.picture, false},
+                             OutputFile{"--agreement", arguments.agreement, false}};
+    return check_outputs(outputs, arguments.series, common.force);
 }
 
 bool is_doubtful(const dating::DatedResult& series) {
@@ -137,8 +128,7 @@ bool is_doubtful(const dating::DatedResult& series) {
 }
 
 Exit run(const CrossdateArguments& arguments, const CommonOptions& common) {
-    const std::array outputs{OutputFile{"--json", arguments.json}};
-    if (const auto free = check_outputs(outputs, arguments.series, common.force); !free) {
+    if (const auto free = check_names(arguments, common); !free) {
         return report(free.error());
     }
     const auto job = job_of(arguments);
@@ -152,8 +142,15 @@ Exit run(const CrossdateArguments& arguments, const CommonOptions& common) {
             std::fprintf(stderr, "%s\n", remark.c_str());
         }
     }
-    if (const auto written = write(arguments, common, result); !written) {
+    const auto outputs = outputs_of(arguments, result);
+    if (!outputs) {
+        return report(outputs.error());
+    }
+    if (const auto written = write_outputs(*outputs, common.force); !written) {
         return report(written.error());
+    }
+    if (arguments.json.empty()) {
+        print_crossdate(result);
     }
     return common.strict && std::ranges::any_of(result.dated, is_doubtful) ? Exit::NeedsPerson : Exit::Done;
 }
@@ -162,12 +159,16 @@ Exit run(const CrossdateArguments& arguments, const CommonOptions& common) {
 
 std::function<Exit()> attach_crossdate(CLI::App& parser, const CommonOptions& common) {
     const auto arguments = std::make_shared<CrossdateArguments>();
-    parser.add_option("SERIES", arguments->series, "Files of series, of any series format")->required();
+    parser.add_option("SERIES", arguments->series, "Files of series, of any series format, or a project")->required();
     parser.add_option("--against", arguments->against, "File of dated series whose mean is the reference");
     parser.add_option("--length", arguments->length, "Years of a segment; default: by the site's own signal");
     parser.add_option("--step", arguments->step, "Years from a segment to the next; default: half of the length");
     add_index_arguments(parser, arguments->index);
     parser.add_option("--json", arguments->json, "File for everything that was found; - for standard output");
+    parser.add_option("--picture", arguments->picture,
+                      "File for a picture of each series on the mean of the others: .svg, .png or .pdf");
+    parser.add_option("--agreement", arguments->agreement,
+                      "File for a picture of where the series agree through time: .svg, .png or .pdf");
     return [arguments, &common] { return run(*arguments, common); };
 }
 

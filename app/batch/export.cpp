@@ -2,6 +2,7 @@
 
 #include "app/batch/accepted_readings.h"
 #include "app/batch/output_files.h"
+#include "libcore/dating/dated_part.h"
 #include "libcore/formats/archive_template.h"
 #include "libcore/formats/decadal.h"
 #include "libcore/formats/series_csv.h"
@@ -11,6 +12,7 @@
 #include <array>
 #include <cstdio>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <sstream>
 
@@ -34,20 +36,11 @@ struct Export {
     std::vector<std::string> remarks;
 };
 
-/// The rings that have a year, where the outermost has one: beyond lost wood a series floats.
-RingSeries dated_part(RingSeries series) {
-    if (!series.rings.empty() && series.rings.front().year) {
-        const auto floating = std::ranges::find_if(series.rings, [](const Ring& ring) { return !ring.year; });
-        series.rings.erase(floating, series.rings.end());
-    }
-    return series;
-}
-
 WidthTable series_of(const AcceptedReadings& accepted, std::vector<std::string>& remarks) {
     WidthTable table;
     table.series.reserve(accepted.readings.size());
     for (const MeasuredReading& one : accepted.readings) {
-        RingSeries dated = dated_part(one.series);
+        RingSeries dated = dating::dated_part(one.series);
         if (dated.rings.size() < one.series.rings.size()) {
             remarks.push_back(one.reading.core + ": rings beyond lost wood have no year and are left out: " +
                               std::to_string(one.series.rings.size() - dated.rings.size()));
@@ -69,7 +62,7 @@ WidthTable dated_series(const WidthTable& table, const std::string& file, std::v
     return dated;
 }
 
-using SeriesWriter = Outcome<std::vector<std::string>> (*)(std::ostream&, const WidthTable&);
+using TableWriter = std::function<Outcome<std::vector<std::string>>(std::ostream&, const WidthTable&)>;
 
 /// A CSV has its headers before the table.
 Outcome<std::vector<std::string>> write_csv(std::ostream& out, const WidthTable& table) {
@@ -79,7 +72,7 @@ Outcome<std::vector<std::string>> write_csv(std::ostream& out, const WidthTable&
     return write_series_csv(out, without);
 }
 
-Outcome<void> add_series(Export& result, const std::string& file, const WidthTable& table, SeriesWriter write) {
+Outcome<void> add_series(Export& result, const std::string& file, const WidthTable& table, const TableWriter& write) {
     if (file.empty()) {
         return {};
     }
@@ -114,8 +107,10 @@ Outcome<Export> exported(const ExportOptions& options, const AcceptedReadings& a
                           write_decadal);
     }
     if (made && !options.archive.empty()) {
-        made = add_series(result, options.archive, dated_series(result.table, options.archive, result.remarks),
-                          write_archive_template);
+        const auto write = [&](std::ostream& out, const WidthTable& table) {
+            return write_archive_template(out, table, accepted.notes);
+        };
+        made = add_series(result, options.archive, dated_series(result.table, options.archive, result.remarks), write);
     }
     if (made && !options.json.empty()) {
         std::ostringstream out;

@@ -144,13 +144,20 @@ CrossdateResult crossdate(const CrossdateInput& input, const CrossdateOptions& o
     result.dated = agreements(input, options, indices);
     result.length = options.length.value_or(segment_length_for(typical_r(result.dated)));
     result.step = options.step.value_or(std::max(1, result.length / 2));
-    const std::vector<SeriesSlips> slips = input.reference.empty()
-                                               ? find_slips(input.dated, options.slips, work)
-                                               : find_slips_against(input.reference, input.dated, options.slips, work);
+    std::vector<SeriesSlips> slips = input.reference.empty()
+                                         ? find_slips(input.dated, options.slips, work)
+                                         : find_slips_against(input.reference, input.dated, options.slips, work);
     for (std::size_t i = 0; i < result.dated.size(); ++i) {
-        result.dated[i].segments = segments(indices.series[i], indices.against[i], result.length, result.step);
-        result.dated[i].slips = slips[i].slips;
-        result.dated[i].whole_shift = slips[i].whole_shift;
+        DatedResult& one = result.dated[i];
+        one.segments = segments(indices.series[i], indices.against[i], result.length, result.step);
+        one.slips = std::move(slips[i].slips);
+        one.alignment = std::move(slips[i].alignment);
+        one.whole_shift = slips[i].whole_shift;
+        one.index = indices.series[i];
+        one.others = indices.against[i];
+        if (i < input.wood.size()) {
+            one.places = slip_places(one.slips, one.alignment, one.whole_shift, input.wood[i]);
+        }
     }
     if (!input.undated.empty()) {
         const auto& known = input.reference.empty() ? input.dated : input.reference;

@@ -7,6 +7,7 @@
 #include "libcore/dating/site_statistics.h"
 #include "libcore/dating/site_table.h"
 #include "libcore/dating/slips/find_slips.h"
+#include "libcore/dating/slips/slip_places.h"
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/work.h"
 
@@ -31,8 +32,10 @@ struct CrossdateOptions {
 
 /// What is to be dated, and by what.
 struct CrossdateInput {
-    std::vector<TreeSeries> dated;     ///< Each is held against the others, or against the reference.
-    std::vector<TreeSeries> undated;   ///< Their years only count rings.
+    std::vector<TreeSeries> dated;   ///< Each is held against the others, or against the reference.
+    std::vector<TreeSeries> undated; ///< Their years only count rings.
+    /// What the wood shows of the dated series, in their order; empty where there are no scans.
+    std::vector<std::vector<DoubtfulPlace>> wood;
     std::vector<TreeSeries> reference; ///< Held to be dated rightly; empty: the dated series.
 };
 
@@ -49,10 +52,14 @@ struct DatedResult {
     std::vector<RankedMatch> best; ///< The best of all shifts; none if nothing overlaps enough.
     std::vector<Segment> segments;
     std::vector<Slip> slips;
+    std::vector<std::vector<SlipPlace>> places; ///< Of each slip, where the wood is known: likeliest first.
     int whole_shift = 0;
     std::optional<double> mean_sensitivity;
     std::optional<double> ar1; ///< Of widths.
     std::vector<std::string> remarks;
+    YearSeries index;    ///< Its indices.
+    YearSeries others;   ///< What they were held against.
+    Alignment alignment; ///< From which the slips were read.
 };
 
 /// Where a series without years may belong.

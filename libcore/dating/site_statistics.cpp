@@ -2,6 +2,7 @@
 
 #include "libcore/dating/autoregression.h"
 #include "libcore/dating/pairs.h"
+#include "libcore/dating/variance_interval.h"
 
 #include <algorithm>
 #include <cmath>
@@ -78,18 +79,14 @@ CommonVariance common_variance(const SiteTable& indices, int least_overlap) {
     if (!result.between) {
         return result;
     }
-    result.effective = result.between;
-    if (result.within) {
-        const double cores = *result.within + (1.0 - *result.within) * mean_of_one_over_cores(indices);
-        if (cores > 0.0) {
-            result.effective = std::min(1.0, *result.between / cores);
-        }
-    }
+    const double one_over_cores = mean_of_one_over_cores(indices);
+    result.effective = effective_correlation(*result.between, result.within, one_over_cores);
     const double r = std::max(0.0, *result.effective);
-    result.eps = result.trees * r / (result.trees * r + 1.0 - r);
+    result.eps = population_signal(result.trees, r);
     if (r < 1.0) {
         result.signal_to_noise = result.trees * r / (1.0 - r);
     }
+    add_intervals(result, pairs, indices.trees, one_over_cores);
     return result;
 }
 

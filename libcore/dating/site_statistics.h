@@ -20,10 +20,20 @@ struct CommonVariance {
     /// Briffa and Jones 1984, Journal of Climate and Applied Meteorology 23).
     std::optional<double> eps;
     std::optional<double> signal_to_noise; ///< trees r / (1 - r) (same source).
+    /// 90 % intervals of the effective correlation and of EPS: trees, with all their cores, are drawn anew with
+    /// replacement 200 times from a fixed seed (Efron 1979). Nothing for fewer than five trees.
+    std::optional<double> effective_low;
+    std::optional<double> effective_high;
+    std::optional<double> eps_low;
+    std::optional<double> eps_high;
 };
 
 /// Of indices.
 [[nodiscard]] CommonVariance common_variance(const SiteTable& indices, int least_overlap = 30);
+
+/// The least EPS at which a chronology is usually said to stand for its site (common practice of the trade, after the
+/// same source).
+inline constexpr double usual_least_eps = 0.85;
 
 /// The same over windows.
 struct WindowVariance {

@@ -61,4 +61,15 @@ double deviation(const Eigen::ArrayXd& values) {
     return n < 2 ? none : std::sqrt(sum / (n - 1));
 }
 
+YearSeries in_deviations(const YearSeries& series, const YearSeries& other) {
+    Eigen::ArrayXd shared = series.values;
+    for (int k = 0; k < series.size(); ++k) {
+        shared(k) = std::isnan(other.at(series.first_year + k)) ? none : series.values(k);
+    }
+    const double size = deviation(shared);
+    const bool varies = size > 1e-9;
+    return {series.first_year, varies ? Eigen::ArrayXd((series.values - mean(shared)) / size)
+                                      : Eigen::ArrayXd::Constant(series.size(), none)};
+}
+
 } // namespace pithward::dating

@@ -38,4 +38,8 @@ struct YearSeries {
 /// The standard deviation of what is there, by n - 1; `none` of fewer than two.
 [[nodiscard]] double deviation(const Eigen::ArrayXd& values);
 
+/// A series about its mean, in its standard deviations, both over the years that `other` has as well: two series so
+/// treated lie on each other where they agree. All `none` where it does not vary there.
+[[nodiscard]] YearSeries in_deviations(const YearSeries& series, const YearSeries& other);
+
 } // namespace pithward::dating

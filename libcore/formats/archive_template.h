@@ -1,5 +1,6 @@
 #pragma once
 
+#include "libcore/formats/study_notes.h"
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/width_series.h"
 
@@ -15,8 +16,11 @@ namespace pithward {
 /// A missing value inside a series is a gap, and so, with a remark, is a negative number.
 [[nodiscard]] Outcome<WidthTable> read_archive_template(std::istream& in);
 
-/// Writes the same, with the metadata that only the study's people know left to be filled in, and answers with what a
+/// Writes the same, with what the notes know of the study and the rest left to be filled in, and answers with what a
 /// person should know of it. Undated series are refused: the table is one of calendar years.
+[[nodiscard]] Outcome<std::vector<std::string>> write_archive_template(std::ostream& out, const WidthTable& table,
+                                                                       const StudyNotes& notes);
+/// The same without notes.
 [[nodiscard]] Outcome<std::vector<std::string>> write_archive_template(std::ostream& out, const WidthTable& table);
 
 } // namespace pithward

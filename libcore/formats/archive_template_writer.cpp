@@ -5,6 +5,9 @@
 #include "libcore/formats/text_input.h"
 
 #include <algorithm>
+#include <iomanip>
+#include <locale>
+#include <sstream>
 
 namespace pithward {
 
@@ -12,52 +15,76 @@ using namespace formats;
 
 namespace {
 
-/// The bank's outline of metadata, with what is not known left empty.
-constexpr const char* outline = R"(#----------------------------------------------------
-# Template Version 4.0
-# Encoding: UTF-8
-#
-# Description/Documentation lines begin with #
-# Data lines have no #
-#
-# NOAA_Landing_Page:
-# Data_Type: Tree Ring
-# Dataset_DOI:
-#--------------------
-# Contribution_Date
-#   Date:
-#--------------------
-# Title
-#   Study_Name:
-#--------------------
-# Investigators
-#   Investigators:
-#--------------------
-# Publication
-#   Authors:
-#   Published_Title:
-#   DOI:
-#--------------------
-# Funding_Agency
-#   Funding_Agency_Name:
-#   Grant:
-#--------------------
-# Site_Information
-#   Site_Name:
-#   Location:
-#   Northernmost_Latitude:
-#   Southernmost_Latitude:
-#   Easternmost_Longitude:
-#   Westernmost_Longitude:
-#   Elevation_m:
-#--------------------
-)";
-
 std::string in_one_line(std::string_view text) {
     std::string line = as_utf8(text);
     std::ranges::replace_if(
         line, [](char c) { return c == '\n' || c == '\r' || c == '\0'; }, ' ');
     return line;
+}
+
+/// The template's parts are set apart by these.
+constexpr const char* dashes = "#--------------------\n";
+
+std::string decimal(const std::optional<double>& value, int digits) {
+    std::ostringstream text;
+    text.imbue(std::locale::classic());
+    if (value) {
+        text << std::fixed << std::setprecision(digits) << *value;
+    }
+    return text.str();
+}
+
+/// A line of metadata: "#   Name: what", with nothing after the colon where nothing is known.
+void put(std::ostream& out, const char* name, const std::string& what = {}) {
+    out << "#   " << name << ':' << (what.empty() ? "" : " ") << in_one_line(what) << '\n';
+}
+
+/// The bank's outline of metadata, with what is not known left empty.
+void write_outline(std::ostream& out, const StudyNotes& notes) {
+    constexpr int degree_digits = 4;
+    out << "#----------------------------------------------------\n# Template Version 4.0\n# Encoding: UTF-8\n#\n"
+           "# Description/Documentation lines begin with #\n# Data lines have no #\n#\n# NOAA_Landing_Page:\n"
+           "# Data_Type: Tree Ring\n# Dataset_DOI:\n"
+        << dashes << "# Contribution_Date\n";
+    put(out, "Date");
+    out << dashes << "# Title\n";
+    put(out, "Study_Name", notes.sites);
+    out << dashes << "# Investigators\n";
+    put(out, "Investigators", notes.collectors);
+    out << dashes << "# Publication\n";
+    for (const char* name : {"Authors", "Published_Title", "DOI"}) {
+        put(out, name);
+    }
+    out << dashes << "# Funding_Agency\n";
+    put(out, "Funding_Agency_Name");
+    put(out, "Grant");
+    out << dashes << "# Site_Information\n";
+    put(out, "Site_Name", notes.sites);
+    put(out, "Location");
+    put(out, "Northernmost_Latitude", decimal(notes.north, degree_digits));
+    put(out, "Southernmost_Latitude", decimal(notes.south, degree_digits));
+    put(out, "Easternmost_Longitude", decimal(notes.east, degree_digits));
+    put(out, "Westernmost_Longitude", decimal(notes.west, degree_digits));
+    put(out, "Elevation_m", decimal(notes.elevation_m, 0));
+    out << dashes;
+}
+
+void write_collection(std::ostream& out, const WidthTable& table, const StudyNotes& notes, int first, int last) {
+    out << "# Data_Collection\n";
+    put(out, "Collection_Name");
+    put(out, "First_Year", std::to_string(first));
+    put(out, "Last_Year", std::to_string(last));
+    put(out, "Time_Unit", "CE");
+    put(out, "Parameter_Keywords", "ring width");
+    put(out, "Notes", notes.notes);
+    for (std::size_t i = 0; i < table.headers.size(); ++i) {
+        put(out, ("Decadal_Header_" + std::to_string(i + 1)).c_str(), table.headers[i]);
+    }
+    out << dashes << "# Species\n";
+    put(out, "Species_Name", notes.species);
+    put(out, "Common_Name");
+    put(out, "Tree_Species_Code");
+    out << dashes;
 }
 
 /// Names of columns: identifiers with an underscore for each blank, all different.
@@ -112,7 +139,8 @@ void write_table(std::ostream& out, const std::vector<const WidthSeries*>& serie
 
 } // namespace
 
-Outcome<std::vector<std::string>> write_archive_template(std::ostream& out, const WidthTable& table) {
+Outcome<std::vector<std::string>> write_archive_template(std::ostream& out, const WidthTable& table,
+                                                         const StudyNotes& notes) {
     Remarks remarks;
     std::vector<const WidthSeries*> written;
     std::vector<std::string> wanted;
@@ -150,14 +178,8 @@ Outcome<std::vector<std::string>> write_archive_template(std::ostream& out, cons
     }
     const auto identifiers = fitting_identifiers(rooms);
     const auto names = column_names(identifiers);
-    out << outline << "# Data_Collection\n#   Collection_Name:\n#   First_Year: " << std::to_string(first)
-        << "\n#   Last_Year: " << std::to_string(last)
-        << "\n#   Time_Unit: CE\n#   Parameter_Keywords: ring width\n#   Notes:\n";
-    for (std::size_t i = 0; i < table.headers.size(); ++i) {
-        out << "#   Decadal_Header_" << std::to_string(i + 1) << ": " << in_one_line(table.headers[i]) << '\n';
-    }
-    out << "#--------------------\n# Species\n#   Species_Name:\n#   Common_Name:\n#   Tree_Species_Code:\n"
-           "#--------------------\n";
+    write_outline(out, notes);
+    write_collection(out, table, notes, first, last);
     write_variables(out, names, identifiers);
     write_table(out, written, names, first, last);
     for (std::size_t i = 0; i < identifiers.size(); ++i) {
@@ -165,8 +187,15 @@ Outcome<std::vector<std::string>> write_archive_template(std::ostream& out, cons
             remarks.add("series " + as_utf8(written[i]->id) + " is called " + identifiers[i] + " in the file");
         }
     }
-    remarks.add("the study's metadata are left empty: fill in the lines with # before sending it to the archive");
+    remarks.add(notes == StudyNotes()
+                    ? "the study's metadata are left empty: fill in the lines with # before sending it to the archive"
+                    : "of the study's metadata only what the field sheet tells is filled in: look at the lines with # "
+                      "before sending it to the archive");
     return remarks.list();
+}
+
+Outcome<std::vector<std::string>> write_archive_template(std::ostream& out, const WidthTable& table) {
+    return write_archive_template(out, table, StudyNotes());
 }
 
 } // namespace pithward

@@ -22,7 +22,11 @@ ordered_json variance_json(const dating::CommonVariance& variance) {
     value["r_bar_within"] = known_or_null(variance.within);
     value["r_bar_between"] = known_or_null(variance.between);
     value["r_bar_effective"] = known_or_null(variance.effective);
+    value["r_bar_effective_low"] = known_or_null(variance.effective_low);
+    value["r_bar_effective_high"] = known_or_null(variance.effective_high);
     value["eps"] = known_or_null(variance.eps);
+    value["eps_low"] = known_or_null(variance.eps_low);
+    value["eps_high"] = known_or_null(variance.eps_high);
     value["signal_to_noise"] = known_or_null(variance.signal_to_noise);
     return value;
 }

@@ -4,6 +4,7 @@
 #include "libcore/formats/text_input.h"
 
 #include <cmath>
+#include <variant>
 
 namespace pithward {
 
@@ -72,6 +73,27 @@ ordered_json json_of(const dating::Slip& slip) {
     return value;
 }
 
+std::string_view word_of(const ProposedChange& change) {
+    if (std::holds_alternative<ProposeBoundary>(change)) {
+        return "add boundary";
+    }
+    return std::holds_alternative<ProposeRemoval>(change) ? "take boundary out" : "note absent ring";
+}
+
+ordered_json json_of(const dating::SlipPlace& place) {
+    ordered_json value;
+    value["ring_year"] = place.ring_year;
+    value["change"] = word_of(place.place.change);
+    value["probability"] = json_number(place.probability, formats::share_digits);
+    value["scan"] = formats::as_utf8(place.place.scan);
+    value["leg"] = place.place.leg;
+    value["x"] = json_number(place.place.at.x, formats::pixel_digits);
+    value["y"] = json_number(place.place.at.y, formats::pixel_digits);
+    value["s_mm"] = json_number(place.place.s.value(), formats::millimetre_digits);
+    value["reason"] = formats::as_utf8(place.place.reason);
+    return value;
+}
+
 ordered_json json_of(const dating::DatedResult& series);
 ordered_json json_of(const dating::UndatedResult& series);
 
@@ -106,7 +128,10 @@ ordered_json json_of(const dating::DatedResult& series) {
     value["ar1"] = number_or_null(series.ar1);
     value["best"] = list_of(series.best);
     value["segments"] = list_of(series.segments);
-    value["slips"] = list_of(series.slips);
+    ordered_json& slips = value["slips"] = list_of(series.slips);
+    for (std::size_t i = 0; i < series.places.size(); ++i) {
+        slips[i]["places"] = list_of(series.places[i]);
+    }
     value["whole_shift"] = series.whole_shift;
     value["remarks"] = texts(series.remarks);
     return value;
@@ -136,7 +161,12 @@ ordered_json json_of(const dating::SiteResult& site) {
     value["r_bar"] = number_or_null(site.variance.r_bar);
     value["r_bar_within"] = number_or_null(site.variance.within);
     value["r_bar_between"] = number_or_null(site.variance.between);
+    value["r_bar_effective"] = number_or_null(site.variance.effective);
+    value["r_bar_effective_low"] = number_or_null(site.variance.effective_low);
+    value["r_bar_effective_high"] = number_or_null(site.variance.effective_high);
     value["eps"] = number_or_null(site.variance.eps);
+    value["eps_low"] = number_or_null(site.variance.eps_low);
+    value["eps_high"] = number_or_null(site.variance.eps_high);
     value["signal_to_noise"] = number_or_null(site.variance.signal_to_noise);
     value["series_intercorrelation"] = number_or_null(site.series_intercorrelation);
     value["mean_sensitivity"] = number_or_null(site.mean_sensitivity);

@@ -101,6 +101,41 @@ TEST_F(Commands, CrossdateFindsAPlaceForSeriesWithoutYears) {
     EXPECT_NE(out_.find("best at 1880 to 1959"), std::string::npos) << out_;
 }
 
+TEST_F(Commands, CrossdateTellsWhatIsToBeKnownOfASeries) {
+    auto site = made_up_site({.trees = 6, .cores = 1, .first_year = 1850, .years = 100, .r = 0.75});
+    site.push_back({"twin", "twin", site[0].widths});
+    site.push_back({"even", "even", {1850, Eigen::ArrayXd::Constant(100, 1.0)}});
+    site.push_back({"old", "old", {1500, site[1].widths.values}});
+    put("odd.rwl", site);
+    ASSERT_EQ(run("crossdate odd.rwl --quiet"), 0) << said_;
+    EXPECT_NE(out_.find("it has the same widths as twin"), std::string::npos) << out_;
+    EXPECT_NE(out_.find("don't vary"), std::string::npos) << out_;
+    EXPECT_NE(out_.find("fewer than three years in common"), std::string::npos) << out_;
+    EXPECT_NE(out_.find("9 series of 9 trees"), std::string::npos) << out_;
+}
+
+TEST_F(Commands, PicturesComeInThreeForms) {
+    ASSERT_EQ(run("crossdate mistaken.rwl --quiet --picture a.svg --agreement b.pdf"), 0) << said_;
+    const std::string svg = content("a.svg");
+    EXPECT_NE(svg.find("<svg"), std::string::npos);
+    EXPECT_NE(svg.find("ring 1929 is missing"), std::string::npos) << "the slip is named";
+    EXPECT_NE(svg.find("T10a"), std::string::npos);
+    EXPECT_EQ(svg.find("nan"), std::string::npos);
+    EXPECT_TRUE(content("b.pdf").starts_with("%PDF-"));
+    ASSERT_EQ(run("crossdate mistaken.rwl --quiet --agreement b.png"), 0) << said_;
+    EXPECT_TRUE(content("b.png").starts_with("\x89PNG"));
+    ASSERT_EQ(run("chronology clean.rwl --quiet --out c.csv --picture c.svg"), 0) << said_;
+    EXPECT_NE(content("c.svg").find("expressed population signal"), std::string::npos);
+    EXPECT_EQ(content("c.svg").find("nan"), std::string::npos);
+    for (const char* arguments :
+         {"crossdate clean.rwl --picture a.gif", "crossdate clean.rwl --picture a.svg",
+          "crossdate clean.rwl --agreement -", "chronology clean.rwl --out d.csv --picture d"}) {
+        EXPECT_EQ(run(arguments), 2) << arguments;
+        EXPECT_TRUE(one_line()) << arguments << ": " << said_;
+    }
+    EXPECT_FALSE(std::filesystem::exists(folder_ / "d.csv"));
+}
+
 TEST_F(Commands, ChronologyWritesEachForm) {
     for (const char* file : {"a.csv", "a.crn", "'a b.json'"}) {
         ASSERT_EQ(run(std::string("chronology clean.rwl --quiet --out ") + file), 0) << said_;

@@ -56,6 +56,17 @@ TEST(CommonVariance, TellsTreesApart) {
     EXPECT_NEAR(*found.r_bar, (8 * *found.within + 112 * *found.between) / 120, 1e-9);
 }
 
+TEST(CommonVariance, HasAnIntervalByDrawingTreesAnew) {
+    const CommonVariance few = common_variance(indices(6, 2, 0.7, 0.5, 120));
+    EXPECT_LT(*few.effective_low, *few.effective);
+    EXPECT_GT(*few.effective_high, *few.effective);
+    EXPECT_LT(*few.eps_low, *few.eps);
+    EXPECT_GT(*few.eps_high, *few.eps);
+    const CommonVariance many = common_variance(indices(40, 2, 0.7, 0.5, 120));
+    EXPECT_LT(*many.effective_high - *many.effective_low, *few.effective_high - *few.effective_low);
+    EXPECT_FALSE(common_variance(indices(4, 2, 0.7, 0.5, 120)).eps_low.has_value());
+}
+
 TEST(CommonVariance, OfOneTreeOrOfNoisySeriesIsStated) {
     EXPECT_FALSE(common_variance(indices(1, 3, 0.7, 0.5, 100)).eps.has_value());
     EXPECT_GE(*common_variance(indices(3, 1, 0.0, 0.0, 40)).eps, 0.0);

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <string>
+
 namespace pithward::dating {
 
 /// A ring too many or too few in a series, as the other series of the site show it. The outer end is held.
@@ -25,5 +27,8 @@ private:
         return kind == Kind::RingMissing ? year_outside - 1 : year_outside;
     }
 };
+
+/// In words: "ring 1929 is missing (1927 to 1931)", "ring 1929 is counted twice (1928 to 1929)".
+[[nodiscard]] std::string words_of(const Slip& slip);
 
 } // namespace pithward::dating

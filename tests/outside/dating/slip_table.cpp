@@ -1,4 +1,4 @@
-// Prints the tables of docs/dating.md: how well slips are found on measured sites of the archive.
+// Prints the tables of docs/accuracy.md: how well slips are found on measured sites of the archive.
 //   slip_table [DRAWS]    draws of mistakes to add up; default 3
 #include "tests/outside/dating/slip_scores.h"
 

@@ -1,6 +1,6 @@
 // The search for slips on sites of the International Tree-Ring Data Bank (World Data Service for Paleoclimatology,
 // NOAA; see SOURCES.md in the archive's folder). The mistakes are ours, the widths are not. A few sites, so that the
-// test is quick; docs/dating.md has the figures for all.
+// test is quick; docs/accuracy.md has the figures for all.
 #include "tests/outside/dating/slip_scores.h"
 
 #include <gtest/gtest.h>

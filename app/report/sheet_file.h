@@ -1,0 +1,19 @@
+#pragma once
+
+#include "app/picture/dating/sheet.h"
+#include "libcore/specimen/outcome.h"
+
+#include <string>
+
+namespace pithward::report {
+
+/// A way to keep a sheet. A new one is a function and one line in the list of sheet_file.cpp.
+struct SheetFormat {
+    const char* extension; ///< With its point, in lower case.
+    Outcome<std::string> (*bytes)(const picture::Sheet& sheet);
+};
+
+/// The format of a file by its ending.
+[[nodiscard]] Outcome<const SheetFormat*> sheet_format_of(const std::string& file);
+
+} // namespace pithward::report
