@@ -20,7 +20,9 @@ std::string said_of(const dating::DatedResult& series) {
         add_words(said, words_of(slip));
     }
     if (series.whole_shift != 0) {
-        add_words(said, "add " + std::to_string(series.whole_shift) + " to its last year");
+        add_words(said, "add " + std::to_string(series.whole_shift) + " to its last year" +
+                            (series.whole_shift > 0 ? ", or a ring too many at the bark"
+                                                    : ", or a ring too few at the bark"));
     }
     for (const std::string& remark : series.remarks) {
         add_words(said, remark);

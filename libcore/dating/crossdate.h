@@ -32,11 +32,11 @@ struct CrossdateOptions {
 
 /// What is to be dated, and by what.
 struct CrossdateInput {
-    std::vector<TreeSeries> dated;   ///< Each is held against the others, or against the reference.
-    std::vector<TreeSeries> undated; ///< Their years only count rings.
-    /// What the wood shows of the dated series, in their order; empty where there are no scans.
-    std::vector<std::vector<DoubtfulPlace>> wood;
+    std::vector<TreeSeries> dated;     ///< Each is held against the others, or against the reference.
+    std::vector<TreeSeries> undated;   ///< Their years only count rings.
     std::vector<TreeSeries> reference; ///< Held to be dated rightly; empty: the dated series.
+    /// What the wood shows of the dated series, in their order; empty where there are no scans.
+    std::vector<std::vector<DoubtfulPlace>> wood = {};
 };
 
 /// What was found of one dated series.

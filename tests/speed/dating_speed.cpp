@@ -6,9 +6,9 @@
 #include <Eigen/Core>
 
 #include <algorithm>
-#include <chrono>
 #include <cstdio>
 #include <cstdlib>
+#include <ctime>
 #include <random>
 
 namespace {
@@ -16,11 +16,12 @@ namespace {
 using namespace pithward::dating;
 using Eigen::MatrixXd;
 
+/// Processor seconds of one thread, so that other work on the machine weighs less.
 template <typename Work>
 double seconds(Work&& work) {
-    const auto begin = std::chrono::steady_clock::now();
+    const std::clock_t begin = std::clock();
     work();
-    return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
+    return static_cast<double>(std::clock() - begin) / CLOCKS_PER_SEC;
 }
 
 /// Log-normal widths that share a part of their growth; each its own tree.

@@ -39,7 +39,7 @@ public:
         painter.drawLine(box_.topLeft(), box_.bottomLeft());
         painter.setPen(dark_ink);
         painter.setFont(sheet_font(9.0, true));
-        painter.drawText(QPointF(box_.left() + 6.0, box_.top() + 2.0), name);
+        painter.drawText(QPointF(box_.left() + 6.0, box_.top() - 3.0), name);
     }
 
 private:
@@ -159,7 +159,8 @@ void paint_head(QPainter& painter, const YearAxis& axis, const QRectF& head, con
     paint_title(painter, title);
     Legend legend(painter, head.top() + 38.0);
     legend.add_line(QStringLiteral("mean of the indices"), QPen(dark_ink, 1.1));
-    legend.add_line(QStringLiteral("90 % interval by drawing trees anew"), QPen(interval_tone, 8.0));
+    legend.add(QStringLiteral("90 % interval by drawing trees anew"), 24.0,
+               [&](const QRectF& place) { painter.fillRect(place, interval_tone); });
     legend.add(QStringLiteral("most trees wide"), 10.0,
                [&](const QRectF& place) { paint_pointer(painter, place.center().x(), place.bottom() - 2.0, true); });
     legend.add(QStringLiteral("most trees narrow"), 10.0,

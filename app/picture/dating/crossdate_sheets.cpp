@@ -84,7 +84,7 @@ void paint_lines(QPainter& painter, const YearAxis& axis, const QRectF& place, c
 
 void paint_series_row(QPainter& painter, const YearAxis& axis, const QRectF& row, const dating::DatedResult& series) {
     constexpr double bars = 20.0;
-    const QRectF lines(axis.left(), row.top() + 16.0, axis.right() - axis.left(), row.height() - 28.0 - bars);
+    const QRectF lines(axis.left(), row.top() + 16.0, axis.right() - axis.left(), row.height() - 40.0 - bars);
     const QRectF below(axis.left(), lines.bottom() + 8.0, lines.width(), bars);
     axis.paint_lines(painter, row.top(), row.bottom());
     paint_lines(painter, axis, lines, series);
@@ -121,7 +121,7 @@ void paint_agreement_row(QPainter& painter, const YearAxis& axis, const QRectF& 
 } // namespace
 
 Sheet series_sheet(const dating::CrossdateResult& result) {
-    constexpr double row = 118.0;
+    constexpr double row = 130.0;
     const YearAxis axis = axis_of(result);
     Sheet sheet{QStringLiteral("Each series on the mean of the others"), axis.right() + sheet_margin, 82.0, {}, {}, {}};
     sheet.rows.assign(result.dated.size(), row);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 #include <vector>
 
 namespace pithward::dating {
@@ -20,6 +21,42 @@ double log_prior(double loading) {
     return -0.5 * z * z;
 }
 
+/// The alignment for one loading, with the logarithm of its weight.
+struct Part {
+    Alignment alignment;
+    double loading = 0.0;
+    double weight = 0.0;
+};
+
+/// The parts of the mean over loadings, from the one near `near` outward on both sides, as long as they matter: the
+/// evidence has one peak.
+std::vector<Part> parts_that_count(const RingVariation& variation, const CommonSignal& signal, const SlipPrior& prior,
+                                   double near) {
+    constexpr double negligible = 7.0; // Logarithm of what a loading lacks to count: 1 in 1,100.
+    const auto last = static_cast<int>(loadings.size()) - 1;
+    const int middle = std::clamp(static_cast<int>(std::lround((near - loadings.front()) * 10.0)), 0, last);
+    std::vector<Part> parts;
+    parts.reserve(loadings.size());
+    const auto add = [&](int k) {
+        const StepFactors factors = step_factors(variation, signal, loadings[k], prior);
+        Alignment alignment = sum_alignments(factors, variation.value.last_year(), prior.jump);
+        const double weight = alignment.log_evidence + log_prior(loadings[k]);
+        parts.push_back({std::move(alignment), loadings[k], weight});
+        return weight;
+    };
+    double greatest = add(middle);
+    for (const int step : {-1, 1}) {
+        for (int k = middle + step; k >= 0 && k <= last; k += step) {
+            const double weight = add(k);
+            greatest = std::max(greatest, weight);
+            if (weight < greatest - negligible) {
+                break;
+            }
+        }
+    }
+    return parts;
+}
+
 Alignment without_slip(const RingVariation& variation) {
     Alignment result;
     result.first_year = variation.value.first_year;
@@ -32,35 +69,28 @@ Alignment without_slip(const RingVariation& variation) {
 
 } // namespace
 
-Alignment align(const RingVariation& variation, const CommonSignal& signal, const SlipPrior& prior) {
+Alignment align(const RingVariation& variation, const CommonSignal& signal, const SlipPrior& prior, double near) {
     if (!variation.usable()) {
         return without_slip(variation);
     }
-    std::vector<Alignment> parts;
-    std::vector<double> weights;
-    for (const double loading : loadings) {
-        const StepFactors factors = step_factors(variation, signal, loading, prior);
-        parts.push_back(sum_alignments(factors, variation.value.last_year(), prior.jump));
-        weights.push_back(parts.back().log_evidence + log_prior(loading));
-    }
-    const double greatest = *std::ranges::max_element(weights);
+    const std::vector<Part> parts = parts_that_count(variation, signal, prior, near);
+    const double greatest = std::ranges::max_element(parts, {}, &Part::weight)->weight;
     double sum = 0.0;
-    for (double& weight : weights) {
-        weight = std::exp(weight - greatest);
-        sum += weight;
+    for (const Part& part : parts) {
+        sum += std::exp(part.weight - greatest);
     }
-    Alignment result = parts.front();
+    Alignment result = parts.front().alignment;
     result.missing.setZero();
     result.extra.setZero();
     result.shift.setZero();
     result.no_slip = 0.0;
-    for (std::size_t k = 0; k < parts.size(); ++k) {
-        const double share = weights[k] / sum;
-        result.missing += share * parts[k].missing;
-        result.extra += share * parts[k].extra;
-        result.shift += share * parts[k].shift;
-        result.no_slip += share * parts[k].no_slip;
-        result.loading += share * loadings[k];
+    for (const Part& part : parts) {
+        const double share = std::exp(part.weight - greatest) / sum;
+        result.missing += share * part.alignment.missing;
+        result.extra += share * part.alignment.extra;
+        result.shift += share * part.alignment.shift;
+        result.no_slip += share * part.alignment.no_slip;
+        result.loading += share * part.loading;
     }
     result.log_evidence = greatest + std::log(sum);
     return result;

@@ -27,7 +27,11 @@ struct Alignment {
 /// StepFactors). The loading is not fitted but averaged over, 0.1 to 0.9 with normal weights about 0.55 (deviation 0.2,
 /// assumed), so that a series is not held to fit the dates that it came with.
 ///
+/// Loadings are tried from `near` outward until one weighs less than a thousandth, as the evidence has one peak: a good
+/// guess saves time and hardly changes the result.
+///
 /// Without enough of either, a series of any length is said to have no slip.
-[[nodiscard]] Alignment align(const RingVariation& variation, const CommonSignal& signal, const SlipPrior& prior);
+[[nodiscard]] Alignment align(const RingVariation& variation, const CommonSignal& signal, const SlipPrior& prior,
+                              double near = 0.5);
 
 } // namespace pithward::dating

@@ -84,7 +84,8 @@ std::vector<SeriesSlips> find_slips(const std::vector<TreeSeries>& site, const S
     for (int round = 0; round < options.rounds; ++round) {
         const std::vector<CommonSignal> signals = signals_of_others(made.voices, made.span.first);
         for (std::size_t i = 0; i < site.size() && !work.stopped(); ++i) {
-            results[i].alignment = align(made.variations[i], signals[i], options.prior);
+            const double near = round == 0 ? made.voices[i].loading : results[i].alignment.loading;
+            results[i].alignment = align(made.variations[i], signals[i], options.prior, near);
             work.report((round + static_cast<double>(i + 1) / n) / options.rounds);
         }
         for (std::size_t i = 0; i < site.size() && !work.stopped(); ++i) {

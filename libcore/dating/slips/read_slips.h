@@ -11,7 +11,8 @@ namespace pithward::dating {
 /// ring to the next. `first_ring_year` is the nominal year of the series' oldest ring.
 ///
 /// Each has the expected number of slips of its kind between the middles of the stretches on both sides as its
-/// probability (at most 1), and the year that is the best answer: see `worthiest` in read_slips.cpp. Slips under `least_probability` are left out.
+/// probability (at most 1), and the year that is the best answer: see `worthiest` in read_slips.cpp. Slips under
+/// `least_probability` are left out.
 [[nodiscard]] std::vector<Slip> read_slips(const Alignment& alignment, int first_ring_year,
                                            double least_probability = 0.5);
 

@@ -70,6 +70,8 @@ public:
         f.begin_own_way = prior_.own_way;
         f.stay_own_way = 1.0 - prior_.back;
         for (int i = 1; i < rings_; ++i) {
+            f.inserted.col(i).setConstant(inserted * any_width(i));
+            f.own_way.col(i).setConstant(unrelated(i));
             for (int s = 0; s < shift_count; ++s) {
                 const double variance = variance_(s, i);
                 const double error = normal_(s, i);
@@ -77,9 +79,7 @@ public:
                 f.merged(s, i) = merged * density(merged_(s, i), normal_(s, i - 1), variance);
                 f.split(s, i) = pair_odds(i) * density(split_(s, i), none, variance);
                 f.after_split(s, i) = density(error, split_(s, i - 1), variance);
-                f.inserted(s, i) = inserted * any_width(i);
                 f.after_inserted(s, i) = density(error, none, variance);
-                f.own_way(s, i) = unrelated(i);
                 f.after_own_way(s, i) = prior_.back * density(error, value(i - 1), variance);
                 if (s + 1 < shift_count) {
                     f.lost(s, i) = lost * narrow(s, i) * density(error, normal_(s + 1, i - 1), variance);
