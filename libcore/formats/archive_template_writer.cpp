@@ -78,7 +78,8 @@ void write_collection(std::ostream& out, const WidthTable& table, const StudyNot
     put(out, "Parameter_Keywords", "ring width");
     put(out, "Notes", notes.notes);
     for (std::size_t i = 0; i < table.headers.size(); ++i) {
-        put(out, ("Decadal_Header_" + std::to_string(i + 1)).c_str(), table.headers[i]);
+        // With its blank, so that a header without text is told from no header.
+        out << "#   Decadal_Header_" << std::to_string(i + 1) << ": " << in_one_line(table.headers[i]) << '\n';
     }
     out << dashes << "# Species\n";
     put(out, "Species_Name", notes.species);

@@ -30,7 +30,9 @@ public:
         painter.setFont(sheet_font(9.0));
         const double step = step_of(high_ - low_);
         const int digits = std::max(0, -static_cast<int>(std::floor(std::log10(step) + 1e-9)));
-        for (double value = std::ceil(low_ / step - 1e-9) * step; value <= high_ + 1e-9; value += step) {
+        const int last = static_cast<int>(std::floor(high_ / step + 1e-9));
+        for (int k = static_cast<int>(std::ceil(low_ / step - 1e-9)); k <= last; ++k) {
+            const double value = k * step;
             painter.setPen(QPen(soft_ink, 0.6));
             painter.drawLine(QPointF(box_.left() - 4.0, height(value)), QPointF(box_.left(), height(value)));
             painter.drawText(QRectF(box_.left() - side, height(value) - 6.0, side - 8.0, 12.0),

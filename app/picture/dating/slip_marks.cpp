@@ -43,7 +43,11 @@ void paint_one(QPainter& painter, const YearAxis& axis, const QRectF& place, con
     const bool leftward = right + breadth > axis.right();
     const QRectF box(leftward ? left - breadth - 3.0 : right + 3.0, place.top() - 2.0, breadth, 12.0);
     painter.fillRect(box, QColor(255, 255, 255, 225));
-    painter.drawText(box, Qt::AlignVCenter | (leftward ? Qt::AlignRight : Qt::AlignLeft), words);
+    if (leftward) {
+        painter.drawText(box, Qt::AlignVCenter | Qt::AlignRight, words);
+    } else {
+        painter.drawText(box, Qt::AlignVCenter | Qt::AlignLeft, words);
+    }
 }
 
 } // namespace
