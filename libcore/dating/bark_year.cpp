@@ -1,34 +1,27 @@
 #include "libcore/dating/bark_year.h"
 
-#include <charconv>
+#include "libcore/dating/growing_season.h"
+
 #include <cmath>
 
 namespace pithward::dating {
 
 namespace {
 
-constexpr double tropic_deg = 23.44; ///< Latitude of the tropics: the tilt of the earth's axis.
 constexpr int months = 12;
 
 /// A time of coring as if it had been north of the equator.
-struct Season {
+struct NorthernTime {
     int year = 0;
     std::optional<int> month;
 };
-
-std::optional<int> digits(std::string_view text) {
-    int value = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-    return error == std::errc() && end == text.data() + text.size() ? std::optional(value) : std::nullopt;
-}
 
 tl::unexpected<Fault> unknown(const Core& core, std::string what, std::string remedy) {
     return fail(core.id, "its years are not known: " + std::move(what), std::move(remedy));
 }
 
-Outcome<Season> season_of(const Site& site, const Core& core) {
-    // As the field sheet holds it: YYYY, YYYY-MM or YYYY-MM-DD.
-    const auto year = digits(std::string_view(core.date_cored).substr(0, 4));
+Outcome<NorthernTime> northern_time(const Site& site, const Core& core) {
+    const auto year = year_cored(core);
     if (!year) {
         return unknown(core, "the field sheet has no date of coring", "enter date_cored, or set the year by hand");
     }
@@ -38,10 +31,7 @@ Outcome<Season> season_of(const Site& site, const Core& core) {
     if (std::abs(*site.latitude) < tropic_deg) {
         return unknown(core, "the site is between the tropics", "set the year by hand");
     }
-    Season season{*year, std::nullopt};
-    if (core.date_cored.size() > 5) {
-        season.month = digits(std::string_view(core.date_cored).substr(5, 2));
-    }
+    NorthernTime season{*year, month_cored(core)};
     if (*site.latitude < 0.0) {
         if (!season.month) {
             return unknown(core, "the date of coring has no month", "enter it, or set the year by hand");
@@ -55,7 +45,7 @@ Outcome<Season> season_of(const Site& site, const Core& core) {
     return season;
 }
 
-Outcome<Year> complete_ring(const Season& season, const Core& core) {
+Outcome<Year> complete_ring(const NorthernTime& season, const Core& core) {
     constexpr int july = 7;
     if (!season.month) {
         return unknown(core, "the date of coring has no month", "enter it, or set the year by hand");
@@ -67,13 +57,31 @@ Outcome<Year> complete_ring(const Season& season, const Core& core) {
     return Year(*season.month > july ? season.year : season.year - 1);
 }
 
-Outcome<Year> ring_before_unfinished(const Season& season, const Core& core) {
+Outcome<Year> ring_before_unfinished(const NorthernTime& season, const Core& core) {
     constexpr int march = 3;
     constexpr int november = 11;
     if (season.month && (*season.month < march || *season.month > november)) {
         return unknown(core, "an unfinished ring in the cold season is a contradiction", "look at the wood again");
     }
     return Year(season.year - 1);
+}
+
+/// By the months in which the site's trees grow.
+Outcome<Year> by_season(const GrowingSeason& season, const Core& core, OuterWood outer) {
+    const auto year = year_cored(core);
+    const auto month = month_cored(core);
+    if (!year || !month) {
+        return unknown(core, "the date of coring has no month", "enter it, or set the year by hand");
+    }
+    const bool growing = season.has(*month);
+    if (growing && outer == OuterWood::Complete) {
+        return unknown(core, "complete wood within the site's season is a contradiction", "look at the wood again");
+    }
+    if (!growing && outer == OuterWood::Unfinished) {
+        return unknown(core, "an unfinished ring outside the site's season is a contradiction",
+                       "look at the wood again");
+    }
+    return season.last_complete_ring(*year, *month);
 }
 
 } // namespace
@@ -90,7 +98,10 @@ Outcome<Year> bark_year(const Site& site, const Tree& tree, const Core& core, Ou
         return unknown(core, outer == OuterWood::Lost ? "outer wood is lost" : "the outer wood is unknown",
                        "date it by the other cores of the site");
     }
-    return season_of(site, core).and_then([&](const Season& season) {
+    if (const auto set = season_set(core)) {
+        return by_season(*set, core, outer);
+    }
+    return northern_time(site, core).and_then([&](const NorthernTime& season) {
         return outer == OuterWood::Complete ? complete_ring(season, core) : ring_before_unfinished(season, core);
     });
 }

@@ -15,6 +15,9 @@ namespace pithward::dating {
 /// 2. wood that is unfinished in March to November is that year's, so the outermost ring with a width is of the year
 ///    before.
 ///
+/// Where the field sheet sets the months of the site's season (growing_season.h), those count instead: before and
+/// within the season of year Y the outermost ring with a width is of Y - 1, after it of Y.
+///
 /// Fails, with what is missing, where these don't tell: complete wood in July, unfinished wood in the cold, lost or
 /// unknown outer wood, a tree that was dead or of which it is not said, no date or one without its month where the
 /// month matters, no latitude, and between the tropics, where seasons need not follow the sun.

@@ -68,7 +68,7 @@ Outcome<bool> Document::take_back(EditId record, const EditStamp& stamp) {
     if (!back) {
         return tl::unexpected(std::move(back.error()));
     }
-    return append(*back, record, stamp);
+    return append(on_present_head(reading_, *back), record, stamp);
 }
 
 Outcome<bool> Document::append(const Edit& wanted, std::optional<EditId> undoes, const EditStamp& stamp) {

@@ -78,6 +78,9 @@ std::string verb_of(const Changed<ReadingHead>& changed) {
     if (before.outer != after.outer) {
         return "Set the wood under the bark";
     }
+    if (before.pith != after.pith) {
+        return after.pith && after.pith->source == Pith::Source::Hand ? "Place the pith by hand" : "Judge the pith";
+    }
     return before.note != after.note ? "Note on the reading" : "Change the reading's entries";
 }
 std::string verb_of(const Changed<Path>& /*changed*/) {

@@ -127,6 +127,7 @@ Json write_pith(const Pith& pith) {
             {"missing_rings", pith.missing_rings},
             {"missing_low", pith.missing_low},
             {"missing_high", pith.missing_high},
+            {"source", word(pith.source)},
             {"others", std::move(others)}};
 }
 
@@ -144,6 +145,9 @@ Pith read_pith(const Json& json) {
     pith.missing_rings = ring_count(json, "missing_rings");
     pith.missing_low = ring_count(json, "missing_low");
     pith.missing_high = ring_count(json, "missing_high");
+    if (optional_field(json, "source") != nullptr) { // older projects don't tell
+        pith.source = one_of(json, "source", {Pith::Source::Curves, Pith::Source::Seen, Pith::Source::Hand});
+    }
     for (const Json& other : list(json, "others")) {
         pith.others.push_back({text(other, "method"), length(other, "distance"), length(other, "low"),
                                optional_length(other, "high"), ring_count(other, "missing_rings")});

@@ -1,6 +1,7 @@
 #include "libcore/edit/touched.h"
 
 #include "libcore/edit/object_lists.h"
+#include "libcore/edit/reading_head.h"
 
 namespace pithward {
 
@@ -33,7 +34,13 @@ public:
             std::visit(*this, edit.body);
         }
     }
-    void operator()(const Changed<ReadingHead>& /*changed*/) { all.insert({Kind::Head, 0, {}}); }
+    void operator()(const Changed<ReadingHead>& changed) {
+        for_each_head_field([&](const char* name, auto field) {
+            if (!(changed.before.*field == changed.after.*field)) {
+                all.insert({Kind::Head, 0, name});
+            }
+        });
+    }
     void operator()(const Changed<Path>& /*changed*/) { all.insert({Kind::Path, 0, {}}); }
     void operator()(const CalibrationChanged& changed) { all.insert({Kind::Calibration, 0, changed.scan}); }
     template <typename T>
@@ -72,7 +79,7 @@ std::string name_of(const Touched& object) {
     const auto numbered = [&](const char* noun) { return std::string(noun) + " " + std::to_string(object.id); };
     switch (object.kind) {
     case Kind::Head:
-        return "the reading's own entries";
+        return object.part == "pith" ? "the pith" : "the reading's own entries";
     case Kind::Path:
         return "the path";
     case Kind::Calibration:

@@ -15,7 +15,7 @@ struct Touched {
 
     Kind kind = Kind::Head;
     std::int64_t id = 0; ///< Of an object of a list.
-    std::string scan;    ///< Of a calibration.
+    std::string part;    ///< The scan of a calibration, the field of a head.
     friend auto operator<=>(const Touched&, const Touched&) = default;
 };
 

@@ -2,6 +2,7 @@
 
 #include "libcore/formats/json_numbers.h"
 #include "libcore/formats/text_input.h"
+#include "libcore/measure/basal_area.h"
 #include "libcore/measure/measure.h"
 
 #include <algorithm>
@@ -45,6 +46,7 @@ public:
         : reading_(measured.reading)
         , note_(measured.note)
         , series_(measured.series)
+        , allowance_(measured.allowance)
         , several_legs_(measured.reading.path.legs.size() > 1) {}
 
     Outcome<Json> json() {
@@ -69,6 +71,7 @@ public:
         value["rings"] = rings();
         value["outer_partial_mm"] = mm(series_.outer_partial);
         value["pith"] = pith();
+        value["age"] = age();
         value["findings"] = findings();
         if (fault_) {
             return tl::unexpected(*fault_);
@@ -186,7 +189,12 @@ private:
 
     Json rings() const {
         Json list = Json::array();
-        for (const Ring& ring : series_.rings) {
+        const auto areas = basal_area_increments(reading_, series_);
+        const auto area = [&](std::size_t i, double BasalAreaIncrement::*which) {
+            return areas[i] ? json_number((*areas[i]).*which, millimetre_digits) : Json();
+        };
+        for (std::size_t i = 0; i < series_.rings.size(); ++i) {
+            const Ring& ring = series_.rings[i];
             list.push_back({{"year", year_or_null(ring.year)},
                             {"ring", ring.number},
                             {"width_mm", mm(ring.width)},
@@ -194,7 +202,10 @@ private:
                             {"sd_mm", ring.width ? mm(ring.sd) : Json()},
                             {"absent", ring.absent},
                             {"earlywood_mm", mm(ring.earlywood)},
-                            {"latewood_mm", mm(ring.latewood)}});
+                            {"latewood_mm", mm(ring.latewood)},
+                            {"basal_area_mm2", area(i, &BasalAreaIncrement::mm2)},
+                            {"basal_area_low_mm2", area(i, &BasalAreaIncrement::low_mm2)},
+                            {"basal_area_high_mm2", area(i, &BasalAreaIncrement::high_mm2)}});
         }
         return list;
     }
@@ -221,7 +232,26 @@ private:
                 {"missing_rings", pith.missing_rings},
                 {"missing_low", pith.missing_low},
                 {"missing_high", pith.missing_high},
+                {"how", word(pith.source)},
                 {"other_methods", std::move(others)}};
+    }
+
+    Json age() const {
+        const auto known = age_of(reading_, series_, allowance_);
+        if (!known) {
+            return {};
+        }
+        Json value;
+        const auto add = [&](const std::string& key, const std::optional<YearRange>& range) {
+            value[key] = range ? Json(range->year.value()) : Json();
+            value[key + "_low"] = range ? Json(range->low.value()) : Json();
+            value[key + "_high"] = range ? Json(range->high.value()) : Json();
+        };
+        add("pith_year", known->pith);
+        value["years_to_height"] = allowance_ ? json_number(allowance_->years, millimetre_digits) : Json();
+        value["years_to_height_sd"] = allowance_ ? json_number(allowance_->sd, millimetre_digits) : Json();
+        add("establishment_year", known->establishment);
+        return value;
     }
 
     Json findings() {
@@ -280,6 +310,7 @@ private:
     const Reading& reading_;
     const std::optional<ProjectNote>& note_;
     const RingSeries& series_;
+    const std::optional<HeightAllowance>& allowance_;
     bool several_legs_;
     std::optional<Fault> fault_;
 };

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "libcore/measure/age.h"
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/reading.h"
 #include "libcore/specimen/ring_series.h"
@@ -27,6 +28,7 @@ struct MeasuredReading {
     Reading reading;
     RingSeries series;
     std::optional<ProjectNote> note = {};
+    std::optional<HeightAllowance> allowance = {}; ///< For growing up to the height of the core.
 };
 
 /// Writes `pithward measure --json` (design, section 5): {"readings": [...]}, with every key there, null where unknown.
@@ -34,8 +36,13 @@ struct MeasuredReading {
 /// breaks, findings and candidates carry `leg`, an index into them. A leg's `joined_by` is null, or
 /// {"kind": "boundary", "on_previous": i, "on_this": k} or {"kind": "break", "break": i} with indices into `boundaries`
 /// and `breaks`. `pith` lists what published methods say as `other_methods`, each with `method`, `distance_mm`,
-/// `distance_low_mm`, `distance_high_mm` (null where nothing bounds it) and `missing_rings`. Positions are rounded to
-/// 0.001 px, lengths to 0.0001 mm. Fails where a place is on no leg.
+/// `distance_low_mm`, `distance_high_mm` (null where nothing bounds it) and `missing_rings`; `how` tells how its place
+/// is known
+/// ("curves", "seen", "hand"). Each ring has `basal_area_mm2`, `basal_area_low_mm2` and `basal_area_high_mm2`
+/// (measure/basal_area.h). `age` (measure/age.h) is null where the pith's year is not known, else {"pith_year",
+/// "pith_year_low", "pith_year_high", "years_to_height", "years_to_height_sd", "establishment_year",
+/// "establishment_year_low", "establishment_year_high"}, the last five null without an allowance. Positions are rounded
+/// to 0.001 px, lengths to 0.0001 mm. Fails where a place is on no leg.
 ///
 /// A reading out of a project has `site`, `tree`, `analyst`, `state` and `review` too: {"marked_by", "passed_by" (null
 /// where nobody did), "own_work", "boundaries", "looked_at", "in_bulk"}; its findings have `state`, `comment` and

@@ -5,6 +5,7 @@
 #include "libcore/pith/concentric.h"
 #include "libcore/pith/inner_widths.h"
 #include "libcore/pith/on_core.h"
+#include "libcore/pith/pith_by_hand.h"
 #include "libcore/pith/pith_finding.h"
 #include "libcore/pith/pith_posterior.h"
 #include "libcore/pith/published.h"
@@ -29,11 +30,16 @@ class Judge {
 public:
     Judge(const Reading& reading, const RingSeries& series, const PithKnowledge& knowledge, const Work& work)
         : reading_(reading)
+        , series_(series)
         , knowledge_(knowledge)
         , work_(work)
         , widths_(inner_widths(reading, series)) {}
 
     PithJudgement judge() {
+        if (reading_.pith && reading_.pith->source == Pith::Source::Hand) {
+            judge_by_hand();
+            return std::move(judgement_);
+        }
         if (const auto seen = seen_pith()) {
             judge_seen(*seen);
             return std::move(judgement_);
@@ -77,6 +83,22 @@ private:
         return led ? reading_.pith : std::nullopt;
     }
 
+    /// Keeps the place that a person gave, with what follows from it by now.
+    void judge_by_hand() {
+        auto pith = pith_by_hand(reading_, series_, reading_.pith->at, knowledge_.growth);
+        if (!pith) {
+            judgement_.pith = reading_.pith;
+            judgement_.findings.push_back(pith_finding(
+                reading_, "the pith was placed by hand, but " + pith.error().what, pith.error().remedy, 1.0));
+            return;
+        }
+        if (pith->inside && pith->missing_rings > 0) {
+            tell_overlooked(pith->missing_rings);
+        }
+        add_methods_beside(*pith);
+        judgement_.pith = std::move(*pith);
+    }
+
     /// Keeps the place that was seen; what the curves say stands beside it.
     void judge_seen(Pith pith) {
         pith.others.clear();
@@ -87,16 +109,22 @@ private:
                                         {std::max(*seen.high_mm, 0.01), 0.0, 0.25, 0.0}});
             count_on_core(rings_to_pith(places, widths_, knowledge_.growth), pith);
         }
+        add_methods_beside(pith);
+        judgement_.pith = std::move(pith);
+    }
+
+    /// What the curves and published methods say beside a pith whose place is kept.
+    void add_methods_beside(Pith& pith) {
+        const DistanceRange kept{pith.distance.value(), pith.distance_low.value(), pith.distance_high.value()};
         const InnerArcs inner = unusable() ? InnerArcs{InnerFrame({}, {1.0, 0.0}, {1.0, 1.0})} : inner_arcs(reading_);
         if (!inner.arcs.empty() && !wrongly_bent(inner.arcs)) {
             const PithPosterior posterior = pith_posterior(inner.arcs, work_);
             const DistanceRange curves = range_of(posterior);
             if (tells(curves)) {
-                add_other("the curve of the rings", curves, seen, pith);
-                add_others(inner, posterior, seen, pith);
+                add_other("the curve of the rings", curves, kept, pith);
+                add_others(inner, posterior, kept, pith);
             }
         }
-        judgement_.pith = std::move(pith);
     }
 
     [[nodiscard]] static DistanceRange range_of(const PithPosterior& posterior) {
@@ -114,12 +142,15 @@ private:
         pith.missing_low = overlooked ? count.low : 0;
         pith.missing_high = overlooked ? count.high : 0;
         if (overlooked) {
-            judgement_.findings.push_back(
-                pith_finding(reading_,
-                             "the pith lies on the core, and about " + std::to_string(count.rings) +
-                                 " rings lie between the innermost boundary and it",
-                             "mark the boundaries between, or draw the path to the pith", 0.8));
+            tell_overlooked(count.rings);
         }
+    }
+
+    void tell_overlooked(int rings) {
+        judgement_.findings.push_back(pith_finding(reading_,
+                                                   "the pith lies on the core, and about " + std::to_string(rings) +
+                                                       " rings lie between the innermost boundary and it",
+                                                   "mark the boundaries between, or draw the path to the pith", 0.8));
     }
 
     [[nodiscard]] std::optional<std::string> unusable() const {
@@ -136,8 +167,11 @@ private:
     }
 
     void nothing(const std::string& why) {
-        judgement_.findings.push_back(
-            pith_finding(reading_, why, "look at the inner end; without the pith the age is only a least age", 1.0));
+        // Nobody is asked to answer what can't be told: it stands in the list, settled so, and a second person sees it.
+        Finding finding =
+            pith_finding(reading_, why, "look at the inner end; without the pith the age is only a least age", 1.0);
+        finding.state = Finding::State::CannotBeTold;
+        judgement_.findings.push_back(std::move(finding));
     }
 
     Pith pith_of(const InnerArcs& inner, const PithPosterior& posterior, const DistanceRange& ours) {
@@ -214,6 +248,7 @@ private:
     }
 
     const Reading& reading_;
+    const RingSeries& series_;
     const PithKnowledge& knowledge_;
     const Work& work_;
     std::vector<double> widths_;
@@ -225,23 +260,6 @@ private:
 PithJudgement judge_pith(const Reading& reading, const RingSeries& series, const PithKnowledge& knowledge,
                          const Work& work) {
     return Judge(reading, series, knowledge, work).judge();
-}
-
-Reading with_pith(Reading reading, const RingSeries& series, const PithKnowledge& knowledge, const Work& work) {
-    PithJudgement judgement = judge_pith(reading, series, knowledge, work);
-    std::erase_if(reading.findings, [](const Finding& finding) {
-        return finding.kind == FindingKind::Pith && finding.state == Finding::State::Open;
-    });
-    std::int64_t last = 0;
-    for (const Finding& finding : reading.findings) {
-        last = std::max(last, finding.id.value);
-    }
-    for (Finding& finding : judgement.findings) {
-        finding.id = FindingId{++last};
-        reading.findings.push_back(std::move(finding));
-    }
-    reading.pith = std::move(judgement.pith);
-    return reading;
 }
 
 } // namespace pithward

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "libcore/edit/document.h"
+#include "libcore/measure/age.h"
 #include "libcore/record/project_values.h"
 #include "libcore/review/comparison.h"
 #include "libcore/specimen/outcome.h"
@@ -93,8 +94,15 @@ struct ReadingComparison {
     std::vector<PlacedBoundary> only_second;
 };
 
+/// The age of a tree by one core's accepted reading.
+struct CoreAge {
+    CoreId core;
+    Age age;
+};
+
 /// The cores of a project with their readings, as JSON (docs/record.md).
 [[nodiscard]] std::string project_json(std::span<const CoreEntry> cores, std::span<const ReadingEntry> readings,
-                                       std::span<const ReadingComparison> comparisons = {});
+                                       std::span<const ReadingComparison> comparisons = {},
+                                       std::span<const CoreAge> ages = {});
 
 } // namespace pithward::record

@@ -3,6 +3,7 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <algorithm>
 
 namespace pithward::record {
 
@@ -55,10 +56,29 @@ QJsonObject comparison_object(const ReadingComparison& one) {
             {"width_sd_of_one_mm", mm_or_null(both.sd_of_one)}};
 }
 
+QJsonValue age_or_null(std::span<const CoreAge> ages, CoreId core) {
+    const auto found = std::ranges::find(ages, core, &CoreAge::core);
+    if (found == ages.end()) {
+        return {};
+    }
+    QJsonObject object;
+    const auto add = [&](const QString& key, const std::optional<YearRange>& range) {
+        object[key] = range ? QJsonValue(range->year.value()) : QJsonValue();
+        object[key + "_low"] = range ? QJsonValue(range->low.value()) : QJsonValue();
+        object[key + "_high"] = range ? QJsonValue(range->high.value()) : QJsonValue();
+    };
+    const Age& age = found->age;
+    add("pith_year", age.pith);
+    object["years_to_height"] = age.allowance ? QJsonValue(age.allowance->years) : QJsonValue();
+    object["years_to_height_sd"] = age.allowance ? QJsonValue(age.allowance->sd) : QJsonValue();
+    add("establishment_year", age.establishment);
+    return object;
+}
+
 } // namespace
 
 std::string project_json(std::span<const CoreEntry> cores, std::span<const ReadingEntry> readings,
-                         std::span<const ReadingComparison> comparisons) {
+                         std::span<const ReadingComparison> comparisons, std::span<const CoreAge> ages) {
     QJsonArray list;
     for (const CoreEntry& core : cores) {
         QJsonArray of_core;
@@ -77,6 +97,7 @@ std::string project_json(std::span<const CoreEntry> cores, std::span<const Readi
                                 {"tree", json_text(core.tree.id)},
                                 {"core", json_text(core.core.id)},
                                 {"scan", core.core.scan.empty() ? QJsonValue() : json_text(core.core.scan)},
+                                {"age", age_or_null(ages, core.id)},
                                 {"readings", of_core},
                                 {"comparisons", compared}});
     }

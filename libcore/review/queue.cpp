@@ -37,6 +37,7 @@ double rings_touched(const Reading& reading, const Finding& finding) {
     case FindingKind::Pith:
     case FindingKind::PastPith:
     case FindingKind::Wood:
+    case FindingKind::FieldSheet:
         return 1.0;
     }
     return 1.0;

@@ -21,6 +21,7 @@ constexpr std::array kind_words{
     KindWord{FindingKind::Pith, "pith"},
     KindWord{FindingKind::PastPith, "past-pith"},
     KindWord{FindingKind::Wood, "wood"},
+    KindWord{FindingKind::FieldSheet, "field-sheet"},
     KindWord{FindingKind::Slip, "slip"},
 };
 

@@ -24,6 +24,7 @@ enum class FindingKind {
     Pith,               ///< The way to the pith could not be judged, or sources disagree.
     PastPith,           ///< The core may go past the pith, or a path may end at what is none.
     Wood,               ///< The kind of wood was judged and is not sure.
+    FieldSheet,         ///< The field sheet tells something of the core, or does not go with it.
     Slip,               ///< The other cores of the site show a ring too many or too few.
 };
 
@@ -70,7 +71,8 @@ struct Finding {
 };
 
 /// "possibly-false", "possibly-overlooked", "doubtful", "outer-wood", "bark-end", "lost-wood", "wedging", "scale",
-/// "pith", "past-pith", "wood", "slip".
+/// "pith", "past-pith", "wood", "field-sheet",
+/// "slip".
 [[nodiscard]] std::string word(FindingKind kind);
 [[nodiscard]] std::optional<FindingKind> finding_kind_from(std::string_view word);
 /// "open", "proposal taken", "kept as it is", "can't be told".

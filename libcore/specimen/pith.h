@@ -4,6 +4,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace pithward {
@@ -20,6 +21,9 @@ struct OtherPith {
 
 /// The pith of a reading, found or estimated. Intervals are 90 %.
 struct Pith {
+    /// How its place is known: by the curves of the rings, seen in the wood's texture round it, or given by a person.
+    enum class Source { Curves, Seen, Hand };
+
     bool inside = false;  ///< On the core.
     ImagePoint at;        ///< On the scan of the last leg; may lie outside the image.
     Millimetres distance; ///< From the innermost boundary.
@@ -28,8 +32,13 @@ struct Pith {
     int missing_rings = 0; ///< Rings to the pith: every ring inside the innermost boundary without a width of its own.
     int missing_low = 0;
     int missing_high = 0;
+    Source source = Source::Curves;
     std::vector<OtherPith> others = {};
     friend bool operator==(const Pith&, const Pith&) = default;
 };
+
+/// "curves", "seen", "hand".
+[[nodiscard]] std::string word(Pith::Source source);
+[[nodiscard]] std::optional<Pith::Source> pith_source_from(std::string_view word);
 
 } // namespace pithward

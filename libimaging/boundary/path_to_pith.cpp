@@ -48,7 +48,8 @@ void add_seen_pith(Reading& reading, const PithOnCore& pith) {
                                 .at = pith.at,
                                 .distance = distance,
                                 .distance_low = Millimetres(std::max(0.0, distance.value() - placed_within_mm)),
-                                .distance_high = distance + Millimetres(placed_within_mm)};
+                                .distance_high = distance + Millimetres(placed_within_mm),
+                                .source = Pith::Source::Seen};
         }
         return;
     }

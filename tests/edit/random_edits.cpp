@@ -153,6 +153,7 @@ void fill(ReadingHead& head, std::mt19937& random) {
     Pith pith = pith_at(between(random, 0.0, 40.0));
     pith.distance = Millimetres(between(random, 0.0, 9.0));
     pith.missing_high = below(random, 9);
+    pith.source = below(random, 2) == 0 ? Pith::Source::Hand : Pith::Source::Seen;
     pith.others = {{any_text(random), Millimetres(1.0), Millimetres(0.5), perhaps(random, Millimetres(2.0)), 3}};
     head.pith = perhaps(random, std::move(pith));
     head.note = any_text(random);

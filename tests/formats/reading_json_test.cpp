@@ -70,17 +70,18 @@ TEST(ReadingJson, HasEveryKeyOfTheDesign) {
     reading.pith = Pith{false, {1200.0, 80.0}, Millimetres(3.1), Millimetres(2.6), Millimetres(3.9), 2, 1, 4};
     reading.pith->others = {{"arc height and chord", Millimetres(3.4), Millimetres(2.0), std::nullopt, 3}};
     const json value = json_of(reading);
-    EXPECT_EQ(keys(value), (Keys{"bark_end", "boundaries", "breaks", "calibration", "core", "findings", "not_annual",
-                                 "outer_partial_mm", "path", "pith", "rings", "scan", "wood"}));
+    EXPECT_EQ(keys(value), (Keys{"age", "bark_end", "boundaries", "breaks", "calibration", "core", "findings",
+                                 "not_annual", "outer_partial_mm", "path", "pith", "rings", "scan", "wood"}));
     EXPECT_EQ(keys(value["calibration"]), (Keys{"px_per_mm_x", "px_per_mm_y", "relative_sd", "source"}));
     EXPECT_EQ(keys(value["boundaries"][0]),
               (Keys{"angle_deg", "confidence", "flags", "origin", "s_mm", "sd_mm", "x", "y", "year"}));
     EXPECT_EQ(keys(value["not_annual"][0]), (Keys{"confidence", "reason", "s_mm", "x", "y"}));
     EXPECT_EQ(keys(value["breaks"][0]), (Keys{"from_mm", "kind", "rings_lost", "to_mm"}));
     EXPECT_EQ(keys(value["rings"][0]),
-              (Keys{"absent", "along_path_mm", "earlywood_mm", "latewood_mm", "ring", "sd_mm", "width_mm", "year"}));
-    EXPECT_EQ(keys(value["pith"]), (Keys{"distance_high_mm", "distance_low_mm", "distance_mm", "inside", "missing_high",
-                                         "missing_low", "missing_rings", "other_methods", "x", "y"}));
+              (Keys{"absent", "along_path_mm", "basal_area_high_mm2", "basal_area_low_mm2", "basal_area_mm2",
+                    "earlywood_mm", "latewood_mm", "ring", "sd_mm", "width_mm", "year"}));
+    EXPECT_EQ(keys(value["pith"]), (Keys{"distance_high_mm", "distance_low_mm", "distance_mm", "how", "inside",
+                                         "missing_high", "missing_low", "missing_rings", "other_methods", "x", "y"}));
     EXPECT_EQ(keys(value["pith"]["other_methods"][0]),
               (Keys{"distance_high_mm", "distance_low_mm", "distance_mm", "method", "missing_rings"}));
     EXPECT_TRUE(value["pith"]["other_methods"][0]["distance_high_mm"].is_null()) << "nothing bounds it";
@@ -93,6 +94,22 @@ TEST(ReadingJson, HasEveryKeyOfTheDesign) {
     EXPECT_EQ(value["findings"][0]["year"], 2022);
     EXPECT_EQ(value["findings"][0]["s_mm_to"], 29.0);
     EXPECT_EQ(value["findings"][1]["year"], 2023);
+}
+
+TEST(ReadingJson, GivesAgeAndBasalAreaWhereThePithIsKnown) {
+    Reading reading = plain_reading();
+    EXPECT_TRUE(json_of(reading)["age"].is_null());
+    EXPECT_TRUE(json_of(reading)["rings"][0]["basal_area_mm2"].is_null());
+    reading.pith = Pith{false, {450.0, 50.0}, Millimetres(4.0), Millimetres(3.0), Millimetres(6.0), 2, 1, 4};
+    reading.pith->source = Pith::Source::Hand;
+    const json value = json_of(reading);
+    EXPECT_EQ(value["pith"]["how"], "hand");
+    EXPECT_EQ(value["age"]["pith_year"], 2020); // oldest ring 2022
+    EXPECT_EQ(value["age"]["pith_year_low"], 2018);
+    EXPECT_EQ(value["age"]["pith_year_high"], 2021);
+    EXPECT_TRUE(value["age"]["establishment_year"].is_null()) << "nobody gave an allowance";
+    EXPECT_NEAR(value["rings"][2]["basal_area_mm2"], std::numbers::pi * (24.0 * 24.0 - 16.0), 1e-3);
+    EXPECT_NEAR(value["rings"][2]["basal_area_low_mm2"], std::numbers::pi * (23.0 * 23.0 - 9.0), 1e-3);
 }
 
 TEST(ReadingJson, GivesPlacesYearsAndWidths) {

@@ -51,12 +51,17 @@ const std::vector<Row>& table() {
         {"libcore/measure", {"libcore/specimen"}, {Eigen, Log}},
         {"libcore/pith", {"libcore/specimen"}, {Eigen, Log}},
         {"libcore/dating", {"libcore/specimen"}, {Eigen, Log}},
+        // measure: the year of the pith. dating: the growing season.
+        {"libcore/field", {"libcore/specimen", "libcore/measure", "libcore/dating"}, {}},
         {"libcore/edit", {"libcore/specimen"}, {Json, Log}},
         {"libcore/review", {"libcore/specimen", "libcore/edit"}, {Log}},
         // measure: a reading's JSON tells where on the path each boundary lies. dating: its results are written.
         {"libcore/formats", {"libcore/specimen", "libcore/measure", "libcore/dating"}, {Json, Csv, Log, System}},
         // The system's headers: whether the file is still the one that was opened.
-        {"libcore/record", {"libcore/specimen", "libcore/edit", "libcore/review"}, {Qt, Log, System}},
+        // measure: the age that a core tells is written with it.
+        {"libcore/record",
+         {"libcore/specimen", "libcore/measure", "libcore/edit", "libcore/review"},
+         {Qt, Log, System}},
         // Statistics that outliers don't move.
         {"libimaging/robust", {}, {}},
         {"libimaging/scan", {"libcore/specimen"}, {OpenCv, Vips, Log, System}},

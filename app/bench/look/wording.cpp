@@ -81,6 +81,8 @@ QString name_of(FindingKind kind) {
         return tr("Past the pith?");
     case FindingKind::Wood:
         return tr("Kind of wood");
+    case FindingKind::FieldSheet:
+        return tr("Field sheet");
     case FindingKind::Slip:
         return tr("Slip against the site");
     }
@@ -149,6 +151,47 @@ QString in_full(const Site& site, const Tree& tree, const Core& core) {
         lines << QString::fromStdString(core.notes);
     }
     return lines.join('\n');
+}
+
+QString name_of(Pith::Source source) {
+    switch (source) {
+    case Pith::Source::Curves:
+        return tr("by the curve of the rings");
+    case Pith::Source::Seen:
+        return tr("seen on the core");
+    case Pith::Source::Hand:
+        return tr("placed by hand");
+    }
+    return {};
+}
+
+QString rings_in_words(const Pith& pith) {
+    return pith.missing_low == pith.missing_high
+               ? QString::number(pith.missing_rings)
+               : tr("%1 (%2 to %3)").arg(pith.missing_rings).arg(pith.missing_low).arg(pith.missing_high);
+}
+
+QString pith_in_short(const Pith& pith) {
+    return pith.inside && pith.missing_rings == 0 ? QString() : tr("%1 rings to the pith").arg(rings_in_words(pith));
+}
+
+QString distance_in_words(const Pith& pith) {
+    return tr("%1 mm (%2 to %3)")
+        .arg(number(pith.distance.value(), 1), number(pith.distance_low.value(), 1),
+             number(pith.distance_high.value(), 1));
+}
+
+QString in_words(const OtherPith& other) {
+    const QString low = number(other.distance_low.value(), 1);
+    const QString range = other.distance_high ? tr("%1 to %2").arg(low, number(other.distance_high->value(), 1))
+                                              : tr("%1 or more").arg(low);
+    return tr("%1 mm (%2), %3 rings").arg(number(other.distance.value(), 1), range).arg(other.missing_rings);
+}
+
+QString in_words(const YearRange& range) {
+    return range.low == range.high
+               ? QString::number(range.year.value())
+               : tr("%1 (%2 to %3)").arg(range.year.value()).arg(range.low.value()).arg(range.high.value());
 }
 
 QString name_of(const Ring& ring) {

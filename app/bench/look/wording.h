@@ -1,5 +1,6 @@
 #pragma once
 
+#include "libcore/measure/age.h"
 #include "libcore/specimen/reading.h"
 #include "libcore/specimen/ring_series.h"
 #include "libcore/specimen/site.h"
@@ -34,5 +35,15 @@ namespace pithward::bench {
 [[nodiscard]] QString ring_in_short(const Ring& ring);
 /// "1987, ring 12 from the bark: 1.234 mm ± 0.008 mm"
 [[nodiscard]] QString ring_in_full(const Ring& ring);
+
+/// "5 rings to the pith (3 to 8)"; "pith on the core".
+[[nodiscard]] QString pith_in_short(const Pith& pith);
+/// The distance with its interval, and the rings with theirs.
+[[nodiscard]] QString distance_in_words(const Pith& pith);
+[[nodiscard]] QString rings_in_words(const Pith& pith);
+[[nodiscard]] QString in_words(const OtherPith& other);
+[[nodiscard]] QString name_of(Pith::Source source);
+/// A year with its interval.
+[[nodiscard]] QString in_words(const YearRange& range);
 
 } // namespace pithward::bench
