@@ -1,5 +1,6 @@
 #include "app/batch/accepted_readings.h"
 
+#include "libcore/field/height_allowance.h"
 #include "libcore/measure/measure.h"
 
 #include <algorithm>
@@ -34,7 +35,8 @@ void add_core(std::vector<Site>& sites, const record::CoreEntry& entry) {
 
 } // namespace
 
-Outcome<AcceptedReadings> accepted_readings(const record::Project& project, bool only_passed) {
+Outcome<AcceptedReadings> accepted_readings(const record::Project& project, bool only_passed,
+                                            const std::optional<HeightAllowance>& allowance) {
     const auto cores = project.cores();
     if (!cores) {
         return tl::unexpected(cores.error());
@@ -66,7 +68,8 @@ Outcome<AcceptedReadings> accepted_readings(const record::Project& project, bool
             continue;
         }
         const review::Standing standing = review::standing(document->reading(), document->log());
-        MeasuredReading measured{document->reading(), std::move(*series), note_of(core, standing)};
+        MeasuredReading measured{document->reading(), std::move(*series), note_of(core, standing),
+                                 field::height_allowance(core.core, allowance)};
         measured.reading.core = names[core.core.id] > 1 ? core.site.id + "_" + core.core.id : core.core.id;
         accepted.readings.push_back(std::move(measured));
         accepted.standings.push_back(standing);

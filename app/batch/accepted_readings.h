@@ -20,6 +20,8 @@ struct AcceptedReadings {
 };
 
 /// In the order of the field sheet. With `only_passed` no reading that nobody has passed is taken.
-[[nodiscard]] Outcome<AcceptedReadings> accepted_readings(const record::Project& project, bool only_passed);
+/// `allowance`: for growing up to the height of the cores, where the field sheet has none of its own.
+[[nodiscard]] Outcome<AcceptedReadings> accepted_readings(const record::Project& project, bool only_passed,
+                                                          const std::optional<HeightAllowance>& allowance = {});
 
 } // namespace pithward::batch

@@ -1,8 +1,10 @@
 #include "app/batch/export.h"
 
 #include "app/batch/accepted_readings.h"
+#include "app/batch/height_option.h"
 #include "app/batch/output_files.h"
 #include "libcore/dating/dated_part.h"
+#include "libcore/formats/age_csv.h"
 #include "libcore/formats/archive_template.h"
 #include "libcore/formats/decadal.h"
 #include "libcore/formats/series_csv.h"
@@ -27,6 +29,9 @@ struct ExportOptions {
     std::string csv;
     std::string archive;
     std::string json;
+    std::string ages;
+    std::string basal_area;
+    HeightOption to_height;
 };
 
 /// What is to be written, and what a person should know of it.
@@ -117,6 +122,16 @@ Outcome<Export> exported(const ExportOptions& options, const AcceptedReadings& a
         made = write_readings_json(out, accepted.readings, result.table.headers);
         result.outputs.push_back({options.json, out.str()});
     }
+    const auto add_table = [&](const std::string& file, auto write) {
+        if (made && !file.empty()) {
+            std::ostringstream out;
+            write_csv_headers(out, result.table.headers);
+            write(out, accepted.readings);
+            result.outputs.push_back({file, out.str()});
+        }
+    };
+    add_table(options.ages, write_ages_csv);
+    add_table(options.basal_area, write_basal_area_csv);
     return made ? Outcome<Export>(std::move(result)) : tl::unexpected(std::move(made.error()));
 }
 
@@ -149,10 +164,12 @@ void tell(const Export& result, const AcceptedReadings& accepted, const CommonOp
 }
 
 Exit export_project(const ExportOptions& options, const CommonOptions& common) {
-    const std::array outputs{OutputFile{"--decadal", options.decadal}, OutputFile{"--csv", options.csv},
-                             OutputFile{"--template", options.archive}, OutputFile{"--json", options.json}};
+    const std::array outputs{OutputFile{"--decadal", options.decadal},  OutputFile{"--csv", options.csv},
+                             OutputFile{"--template", options.archive}, OutputFile{"--json", options.json},
+                             OutputFile{"--ages", options.ages},        OutputFile{"--basal-area", options.basal_area}};
     if (std::ranges::all_of(outputs, [](const OutputFile& one) { return one.file.empty(); })) {
-        return report({"", "no file to export to is named", "give --decadal, --csv, --template or --json"});
+        return report(
+            {"", "no file to export to is named", "give --decadal, --csv, --template, --json, --ages or --basal-area"});
     }
     const std::array inputs{options.project};
     if (const auto free = check_outputs(outputs, inputs, common.force); !free) {
@@ -162,7 +179,7 @@ Exit export_project(const ExportOptions& options, const CommonOptions& common) {
     if (!project) {
         return report(project.error());
     }
-    const auto accepted = accepted_readings(*project, !options.only.empty());
+    const auto accepted = accepted_readings(*project, !options.only.empty(), allowance_of(options.to_height));
     if (!accepted) {
         return report(accepted.error());
     }
@@ -191,6 +208,10 @@ std::function<Exit()> attach_export(CLI::App& parser, const CommonOptions& commo
     parser.add_option("--csv", options->csv, "File for the series, years down; - for standard output");
     parser.add_option("--template", options->archive, "File in the archive's template; - for standard output");
     parser.add_option("--json", options->json, "File for everything of the readings; - for standard output");
+    parser.add_option("--ages", options->ages, "File for the year of each core's pith, as CSV; - for standard output");
+    parser.add_option("--basal-area", options->basal_area,
+                      "File for the basal area increment of each ring, as CSV; - for standard output");
+    add_height_option(parser, options->to_height);
     return [options, &common] { return export_project(*options, common); };
 }
 

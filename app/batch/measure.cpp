@@ -38,7 +38,7 @@ Outcome<MeasuredScan> measure_scan(const std::string& file, const MeasureOptions
     std::vector<std::optional<Outcome<MeasuredReading>>> read(cores->size());
     work.share_out(static_cast<int>(cores->size()), [&](int i) {
         const auto k = static_cast<std::size_t>(i);
-        read[k] = read_core(*scan, *scale, task, (*cores)[k], work);
+        read[k] = read_core(*scan, *scale, task, (*cores)[k], {}, work);
     });
     for (std::size_t i = 0; i < cores->size(); ++i) {
         Outcome<MeasuredReading>& reading = *read[i];

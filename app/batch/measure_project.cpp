@@ -2,7 +2,10 @@
 
 #include "app/batch/project_scans.h"
 #include "app/batch/read_core.h"
+#include "app/batch/site_piths.h"
+#include "app/batch/tree_ages.h"
 #include "libcore/dating/bark_year.h"
+#include "libcore/field/field_checks.h"
 #include "libcore/record/project.h"
 #include "libcore/record/scan_search.h"
 #include "libimaging/scan/threads.h"
@@ -10,6 +13,7 @@
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
+#include <iterator>
 #include <map>
 #include <set>
 
@@ -83,9 +87,11 @@ public:
         }
         int findings = 0;
         for (const FoundCore& path : *paths) {
-            auto measured = read_core(*scan, *scale, task, path);
+            auto measured = read_core(*scan, *scale, task, path, knowledge_of(core.tree));
             if (measured && paths->size() == 1) {
                 date(core, measured->reading);
+                measured->reading =
+                    with_field_checks(std::move(measured->reading), measured->series, core.site, core.tree, core.core);
             }
             const auto kept = keep(core, std::move(measured));
             if (!kept) {
@@ -95,6 +101,9 @@ public:
         }
         return findings;
     }
+
+    /// The readings that were kept.
+    [[nodiscard]] const std::vector<FreshReading>& fresh() const { return fresh_; }
 
 private:
     [[nodiscard]] Outcome<ScanFile> scan_of(const CoreEntry& core) const {
@@ -138,6 +147,7 @@ private:
         if (!kept) {
             return tl::unexpected(std::move(kept.error()));
         }
+        fresh_.push_back({core.id, *kept});
         if (!quiet_) {
             std::fprintf(stderr, "%s: %zu rings, %d findings\n", core.core.id.c_str(), measured->series.rings.size(),
                          findings);
@@ -149,6 +159,7 @@ private:
     const MeasureOptions& options_;
     MeasureTask task_;
     bool quiet_;
+    std::vector<FreshReading> fresh_;
 };
 
 /// The cores to read: those named, or those without a reading.
@@ -173,6 +184,15 @@ Outcome<std::vector<CoreEntry>> wanted_cores(const Project& project, std::set<st
         return fail(project.file().string(), "there is no core " + *named.begin(), "see pithward show");
     }
     return wanted;
+}
+
+/// What the cores of a site tell of each other; answers with how many findings came in.
+Outcome<int> compare_cores(Project& project, const std::vector<FreshReading>& fresh, const EditStamp& stamp) {
+    std::vector<record::CoreId> cores;
+    std::ranges::transform(fresh, std::back_inserter(cores), &FreshReading::core);
+    return judge_piths_by_site(project, fresh, stamp).and_then([&] {
+        return compare_tree_ages(project, cores, stamp);
+    });
 }
 
 } // namespace
@@ -212,6 +232,11 @@ Exit measure_project(const MeasureOptions& options, const CommonOptions& common)
         ++counts.read;
         counts.findings += *findings;
     }
+    const auto compared = compare_cores(*project, reader.fresh(), stamp_now(options.by));
+    if (!compared) {
+        return report(compared.error());
+    }
+    counts.findings += *compared;
     if (counts.read == 0 && counts.refused > 0) {
         return report({options.scans.front(), "no core could be read", "see the lines above"});
     }

@@ -1,7 +1,6 @@
 #include "app/batch/read_core.h"
 
 #include "libcore/measure/measure.h"
-#include "libcore/pith/judge_pith.h"
 #include "libimaging/boundary/propose_reading.h"
 
 namespace pithward::batch {
@@ -19,7 +18,7 @@ Outcome<std::vector<FoundCore>> paths_on(const ScanFile& scan, const Calibration
 }
 
 Outcome<MeasuredReading> read_core(const ScanFile& scan, const ScanScale& scale, const MeasureTask& task,
-                                   const FoundCore& core, const Work& work) {
+                                   const FoundCore& core, const PithKnowledge& knowledge, const Work& work) {
     ReadingRequest request = request_for(core, scan.header().file, scale.for_path(core.path));
     request.wood = task.wood;
     request.outer = task.outer;
@@ -33,7 +32,7 @@ Outcome<MeasuredReading> read_core(const ScanFile& scan, const ScanScale& scale,
     }
     auto series = measure(*reading);
     if (series) {
-        *reading = with_pith(std::move(*reading), *series, {}, work);
+        *reading = with_pith(std::move(*reading), *series, knowledge, work);
         series = measure(*reading); // with the pith on the core the innermost ring has a width
     }
     if (!series) {

@@ -3,6 +3,7 @@
 #include "app/batch/measure_options.h"
 #include "app/batch/scan_scale.h"
 #include "libcore/formats/reading_json.h"
+#include "libcore/pith/judge_pith.h"
 #include "libimaging/boundary/find_cores.h"
 #include "libimaging/scan/scan_file.h"
 
@@ -16,6 +17,7 @@ namespace pithward::batch {
 
 /// Reads one core along its path, measures it and judges its pith.
 [[nodiscard]] Outcome<MeasuredReading> read_core(const ScanFile& scan, const ScanScale& scale, const MeasureTask& task,
-                                                 const FoundCore& core, const Work& work = {});
+                                                 const FoundCore& core, const PithKnowledge& knowledge = {},
+                                                 const Work& work = {});
 
 } // namespace pithward::batch

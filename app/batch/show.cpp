@@ -1,7 +1,10 @@
 #include "app/batch/show.h"
 
 #include "app/batch/compared_readings.h"
+#include "app/batch/height_option.h"
 #include "app/batch/output_files.h"
+#include "libcore/field/height_allowance.h"
+#include "libcore/measure/measure.h"
 #include "libcore/record/project.h"
 
 #include <array>
@@ -15,6 +18,7 @@ namespace {
 struct ShowOptions {
     std::string project;
     std::string json;
+    HeightOption to_height;
 };
 
 using record::CoreEntry;
@@ -59,6 +63,29 @@ void print_comparisons(const std::vector<CoreEntry>& cores, const std::vector<re
     }
 }
 
+/// The age by each core's accepted reading.
+Outcome<std::vector<record::CoreAge>> core_ages(const record::Project& project, const std::vector<CoreEntry>& cores,
+                                                const std::optional<HeightAllowance>& allowance) {
+    std::vector<record::CoreAge> ages;
+    ages.reserve(cores.size());
+    for (const CoreEntry& core : cores) {
+        if (!core.accepted) {
+            continue;
+        }
+        const auto reading = project.reading(*core.accepted);
+        if (!reading) {
+            return tl::unexpected(reading.error());
+        }
+        const auto series = measure(*reading);
+        const auto age =
+            series ? age_of(*reading, *series, field::height_allowance(core.core, allowance)) : std::nullopt;
+        if (age) {
+            ages.push_back({core.id, *age});
+        }
+    }
+    return ages;
+}
+
 Exit show(const ShowOptions& options, const CommonOptions& common) {
     const std::array outputs{OutputFile{"--json", options.json}};
     const std::array inputs{options.project};
@@ -82,7 +109,11 @@ Exit show(const ShowOptions& options, const CommonOptions& common) {
         print_cores(*cores, *readings);
         print_comparisons(*cores, *comparisons);
     } else {
-        const std::array bytes{OutputBytes{options.json, record::project_json(*cores, *readings, *comparisons)}};
+        const auto ages = core_ages(*project, *cores, allowance_of(options.to_height));
+        if (!ages) {
+            return report(ages.error());
+        }
+        const std::array bytes{OutputBytes{options.json, record::project_json(*cores, *readings, *comparisons, *ages)}};
         if (const auto written = write_outputs(bytes, common.force); !written) {
             return report(written.error());
         }
@@ -97,6 +128,7 @@ std::function<Exit()> attach_show(CLI::App& parser, const CommonOptions& common)
     const auto options = std::make_shared<ShowOptions>();
     parser.add_option("PROJECT", options->project, "Project to look at")->required();
     parser.add_option("--json", options->json, "Write JSON to this file; - is standard output");
+    add_height_option(parser, options->to_height);
     return [options, &common] { return show(*options, common); };
 }
 

@@ -66,6 +66,32 @@ TEST_F(ProjectCommands, FromTheSheetToReadingsAndTheirHistory) {
               2U);
 }
 
+TEST_F(ProjectCommands, TheFieldSheetIsHeldAgainstTheCoreAndAgesAreTold) {
+    const std::string scan = rendered_scan(folder, clear_scene(7, 1, 25)).scan.header().file;
+    fs::create_directory(folder.file("trays"));
+    fs::rename(scan, folder.file("trays/H01A" + fs::path(scan).extension().string()));
+    (void)folder.write(
+        "sheet.csv",
+        "site,tree,core,wood,outer,status,date_cored,latitude,azimuth_deg,lean_azimuth_deg,dbh_cm,bark_mm\n"
+        "Hill,H01,H01A,conifer,complete,living,2020-10-05,50,100,90,300,5\n");
+    ASSERT_EQ(run("create hill.pithward --sheet sheet.csv --scans trays"), 0) << said();
+    ASSERT_EQ(run("measure hill.pithward"), 0) << said();
+    ASSERT_EQ(run("export hill.pithward --json - --to-height 8,3"), 0) << said();
+    EXPECT_NE(out().find("compression wood is likely"), std::string::npos) << out();
+    EXPECT_NE(out().find("\"field-sheet\""), std::string::npos);
+    const bool aged = out().find("\"age\": null") == std::string::npos;
+    if (aged) {
+        EXPECT_NE(out().find("by the stem's diameter"), std::string::npos) << "a stem of three metres";
+        EXPECT_NE(out().find("\"establishment_year\""), std::string::npos);
+    }
+    ASSERT_EQ(run("show hill.pithward --json - --to-height 8,3"), 0) << said();
+    EXPECT_NE(out().find("\"age\""), std::string::npos);
+    ASSERT_EQ(run("export hill.pithward --ages ages.csv --basal-area area.csv"), 0) << said();
+    EXPECT_NE(bytes_of(folder.file("ages.csv")).find("Hill,H01,H01A,"), std::string::npos);
+    EXPECT_NE(bytes_of(folder.file("area.csv")).find("H01A,2020,1,"), std::string::npos);
+    EXPECT_EQ(run("export hill.pithward --json - --to-height 900"), 2);
+}
+
 TEST_F(ProjectCommands, AScanOutsideIsNotOpened) {
     (void)folder.write("sheet.csv", "site,tree,core,scan\nHill,H01,H01A,../../etc/passwd\n");
     ASSERT_EQ(run("create hill.pithward --sheet sheet.csv"), 0) << said();

@@ -21,6 +21,8 @@ enum class ActionId {
     BendPath,
     StraightenPath,
     StepAside,
+    PlacePith,
+    JudgePith,
     ReadRuler,
     ShowScale,
     SetYear,

@@ -21,6 +21,8 @@ std::span<const Gesture> gestures() {
                 QT_TRANSLATE_NOOP("Gestures", "Move it. Further out the path gets longer, and what is new is read.")},
         Gesture{QT_TRANSLATE_NOOP("Gestures", "Ctrl and drag the path"),
                 QT_TRANSLATE_NOOP("Gestures", "Bend it there.")},
+        Gesture{QT_TRANSLATE_NOOP("Gestures", "Drag the pith"),
+                QT_TRANSLATE_NOOP("Gestures", "Put it elsewhere; at the small squares: bend the innermost ring.")},
         Gesture{QT_TRANSLATE_NOOP("Gestures", "Double click a break"),
                 QT_TRANSLATE_NOOP("Gestures", "Say what it is and how many rings are gone, or remove it.")},
         Gesture{QT_TRANSLATE_NOOP("Gestures", "Right click"),

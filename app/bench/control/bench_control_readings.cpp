@@ -126,8 +126,8 @@ void BenchControl::reread(std::size_t index, const std::function<void(ReadingReq
     }
     jobs_.start<Outcome<picture::MeasuredCore>>(
         tr("Measuring the path"),
-        [opened = scan->opened, request, breadth_mm](const Work& work) {
-            return read_path(*opened, request, breadth_mm, work);
+        [opened = scan->opened, request, breadth_mm, only_core = scan->cores.size() <= 1](const Work& work) {
+            return read_path(*opened, request, breadth_mm, only_core, work);
         },
         [this, id = scan->id, revision = scan->revision, index, name](Outcome<picture::MeasuredCore> core) {
             if (!core) {

@@ -2,6 +2,9 @@
 
 #include "libcore/dating/bark_year.h"
 #include "libcore/edit/apply.h"
+#include "libcore/field/field_checks.h"
+#include "libcore/measure/measure.h"
+#include "libcore/pith/published.h"
 #include "libcore/specimen/width_series.h"
 
 #include <algorithm>
@@ -64,7 +67,7 @@ ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, con
         if (scan.field) {
             tell_field_data(request, *scan.field, found->size());
         }
-        auto read = read_path(scan, request, core.width_mm, part_of(work, from, from + each));
+        auto read = read_path(scan, request, core.width_mm, found->size() == 1, part_of(work, from, from + each));
         from += each;
         if (read) {
             read->reading.core = series_id(stem, i, found->size());
@@ -76,11 +79,27 @@ ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, con
     return result;
 }
 
+PithKnowledge knowledge_of(const std::optional<FieldData>& field) {
+    PithKnowledge knowledge;
+    if (field && field->tree.dbh_cm && field->tree.bark_mm) {
+        knowledge.stem_radius = Millimetres(pith::stem_radius(*field->tree.dbh_cm, *field->tree.bark_mm));
+    }
+    return knowledge;
+}
+
 Outcome<picture::MeasuredCore> read_path(const OpenedScan& scan, const ReadingRequest& request, double breadth_mm,
-                                         const Work& work) {
+                                         bool only_core, const Work& work) {
     auto reading = scan.propose(request, work);
     if (!reading) {
         return tl::unexpected(reading.error());
+    }
+    if (const auto series = measure(*reading)) {
+        *reading = with_pith(std::move(*reading), *series, knowledge_of(scan.field), work);
+    }
+    const auto series = measure(*reading); // with the pith on the core the innermost ring has a width
+    if (series && scan.field && only_core) {
+        *reading =
+            with_field_checks(std::move(*reading), *series, scan.field->site, scan.field->tree, scan.field->core);
     }
     auto ready = readied(std::move(*reading));
     if (!ready) {

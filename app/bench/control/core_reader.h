@@ -2,6 +2,7 @@
 
 #include "app/bench/model/opened_scan.h"
 #include "app/picture/measured_core.h"
+#include "libcore/pith/judge_pith.h"
 
 #include <vector>
 
@@ -19,9 +20,13 @@ struct ReadCores {
 /// Finds every core of a scan and reads each along its proposed path.
 [[nodiscard]] ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, const Work& work);
 
-/// Reads one path. `breadth_mm` as in `measured`.
+/// Reads one path and judges its pith. `breadth_mm` as in `measured`. `only_core`: the scan has no other core, so the
+/// whole row of the field sheet is about it, and what that tells of the core comes in as findings.
 [[nodiscard]] Outcome<picture::MeasuredCore> read_path(const OpenedScan& scan, const ReadingRequest& request,
-                                                       double breadth_mm, const Work& work);
+                                                       double breadth_mm, bool only_core, const Work& work);
+
+/// What the field sheet knows of a core's pith.
+[[nodiscard]] PithKnowledge knowledge_of(const std::optional<FieldData>& field);
 
 /// The kind of wood and the outer wood of a reading, as far as somebody has said them: what the program judged by
 /// itself stands with an open finding.

@@ -111,9 +111,11 @@ void PathEditor::read_beyond(Reading rerouted, PathEnd end, const QString& label
     jobs_.start<Outcome<picture::MeasuredCore>>(
         tr("Reading the rest of the path"),
         [opened = scan.opened, request, breadth_mm, rerouted, end, old_end, fresh](const Work& work) {
-            return read_path(*opened, request, breadth_mm, work).and_then([&](const picture::MeasuredCore& read) {
-                return picture::measured(with_what_is_beyond(rerouted, read.reading, end, old_end, fresh), breadth_mm);
-            });
+            return read_path(*opened, request, breadth_mm, false, work)
+                .and_then([&](const picture::MeasuredCore& read) {
+                    return picture::measured(with_what_is_beyond(rerouted, read.reading, end, old_end, fresh),
+                                             breadth_mm);
+                });
         },
         [this, id = scan.id, revision = scan.revision, index, label](Outcome<picture::MeasuredCore> core) {
             if (!core) {

@@ -53,6 +53,7 @@ void ScanView::follow(BenchModel::Changes changes) {
     }
     grip_.give_up();
     path_grip_.give_up();
+    pith_grip_.give_up();
     if (cursor_) {
         pointed(*cursor_); // what lies under the cursor may be another now
     }
@@ -220,12 +221,14 @@ void ScanView::pointed(QPointF at) {
     if (!dragging() && model_.scan() != nullptr) {
         const picture::MeasuredCore* in_reach = inside && !tool_ ? core : nullptr;
         const std::string scan = model_.scan()->opened->name();
-        path_grip_.point(in_reach, scan, view_.to_image(at), reach_px(), bending_);
-        if (grip_.point(path_grip_.under() ? nullptr : in_reach, scan, view_.to_image(at), reach_px())) {
+        pith_grip_.point(in_reach, scan, view_.to_image(at), reach_px());
+        path_grip_.point(pith_grip_.under() ? nullptr : in_reach, scan, view_.to_image(at), reach_px(), bending_);
+        if (grip_.point(pith_grip_.under() || path_grip_.under() ? nullptr : in_reach, scan, view_.to_image(at),
+                        reach_px())) {
             emit boundary_pointed();
         }
         if (!tool_) {
-            const bool something = grip_.under() || path_grip_.under();
+            const bool something = grip_.under() || path_grip_.under() || pith_grip_.under();
             viewport()->setCursor(something ? Qt::PointingHandCursor : Qt::OpenHandCursor);
         }
     }

@@ -4,6 +4,7 @@
 #include "app/bench/scan_view/image_layer.h"
 #include "app/bench/tools/boundary_grip.h"
 #include "app/bench/tools/path_grip.h"
+#include "app/bench/tools/pith_grip.h"
 #include "app/bench/tools/tool.h"
 #include "app/picture/marks_layer.h"
 #include "app/picture/view_transform.h"
@@ -68,6 +69,7 @@ signals:
     void boundary_clicked(pithward::BoundaryId id);
     void boundary_dropped(const pithward::bench::GripDrop& drop);
     void path_dropped(const pithward::bench::PathDrop& drop);
+    void pith_dropped(const pithward::bench::PithDrop& drop);
     /// The wood of the present core was double-clicked; `freely` with Shift.
     void wood_double_clicked(pithward::ImagePoint at, bool freely);
     /// The right button, with no tool in hand.
@@ -109,11 +111,12 @@ private:
     void draw_marks(QPainter& painter);
     void draw_preview(QPainter& painter);
     void draw_picked_boundaries(QPainter& painter);
+    void draw_pith(QPainter& painter);
     void draw_chip(QPainter& painter);
     void clicked(QPointF at);
     void pointed(QPointF at);
     void bending(bool held);
-    [[nodiscard]] bool dragging() const { return grip_.dragging() || path_grip_.dragging(); }
+    [[nodiscard]] bool dragging() const { return grip_.dragging() || path_grip_.dragging() || pith_grip_.dragging(); }
     void answer(const ToolAnswer& answer);
     [[nodiscard]] bool tool_key(int key);
     [[nodiscard]] QSize scan_size() const;
@@ -135,6 +138,7 @@ private:
     std::optional<Press> press_;
     BoundaryGrip grip_;
     PathGrip path_grip_;
+    PithGrip pith_grip_;
     bool moved_ = false;   ///< The mouse has been moved and nobody has asked where to.
     bool bending_ = false; ///< Ctrl is held: a drag bends the path.
     std::optional<BoundaryId> picked_boundary_;

@@ -46,7 +46,7 @@ void ScanView::mousePressEvent(QMouseEvent* event) {
     if (event->button() == Qt::LeftButton && !tool_) {
         bending_ = event->modifiers() & Qt::ControlModifier;
         pointed(event->position());
-        if (!path_grip_.take()) {
+        if (!pith_grip_.take() && !path_grip_.take()) {
             grip_.take();
         }
     }
@@ -59,7 +59,9 @@ void ScanView::mouseMoveEvent(QMouseEvent* event) {
         if (press_->dragged && dragging()) {
             viewport()->setCursor(Qt::SizeAllCursor);
             cursor_ = at;
-            if (path_grip_.dragging()) {
+            if (pith_grip_.dragging()) {
+                pith_grip_.drag(view_.to_image(at));
+            } else if (path_grip_.dragging()) {
                 path_grip_.drag(view_.to_image(at));
             } else {
                 grip_.drag(view_.to_image(at));
@@ -89,11 +91,14 @@ void ScanView::mouseReleaseEvent(QMouseEvent* event) {
     viewport()->setCursor(tool_ ? Qt::CrossCursor : Qt::OpenHandCursor);
     const auto drop = grip_.let_go();
     const auto bend = path_grip_.let_go();
+    const auto pith = pith_grip_.let_go();
     if (press.dragged) {
         if (drop) {
             emit boundary_dropped(*drop);
         } else if (bend) {
             emit path_dropped(*bend);
+        } else if (pith) {
+            emit pith_dropped(*pith);
         }
         pointed(event->position());
         return;
@@ -124,6 +129,7 @@ bool ScanView::tool_key(int key) {
     if (key == Qt::Key_Escape && dragging()) {
         grip_.give_up();
         path_grip_.give_up();
+        pith_grip_.give_up();
         press_.reset();
         viewport()->update();
         return true;

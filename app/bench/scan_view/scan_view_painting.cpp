@@ -1,6 +1,7 @@
 #include "app/bench/look/appearance.h"
 #include "app/bench/look/wording.h"
 #include "app/bench/scan_view/cursor_chip.h"
+#include "app/bench/scan_view/pith_painting.h"
 #include "app/bench/scan_view/scan_view.h"
 #include "app/picture/mark_shapes.h"
 #include "app/picture/path_painting.h"
@@ -79,6 +80,7 @@ void ScanView::draw_preview(QPainter& painter) {
             picture::paint_ring(painter, *mark, ring_in_short(*ring), style);
         }
     }
+    draw_pith(painter);
     draw_picked_boundaries(painter);
     for (const picture::FindingMark& mark : findings_) {
         if (mark.number == picked_finding_) {
@@ -88,6 +90,21 @@ void ScanView::draw_preview(QPainter& painter) {
     picture::paint_drawn_path(painter, path_grip_.preview(), {}, view_, style);
     if (tool_) {
         picture::paint_drawn_path(painter, tool_->preview(), tool_->first_word(), view_, style);
+    }
+}
+
+void ScanView::draw_pith(QPainter& painter) {
+    constexpr double least_gap = 5.0; // view pixels between estimated rings
+    const picture::MeasuredCore* core = model_.core();
+    if (core == nullptr) {
+        return;
+    }
+    picture::MarksStyle style;
+    style.font = font();
+    if (const auto centre = pith_grip_.centre(*core)) {
+        paint_pith_preview(painter, circles_about(*core, *centre), *centre, view_, style);
+    } else if (const auto shape = pith_shape(*core, model_.scan()->opened->name(), least_gap / view_.scale())) {
+        paint_pith_shape(painter, *shape, pith_in_short(*core->reading.pith), view_, style);
     }
 }
 
@@ -115,7 +132,9 @@ void ScanView::draw_picked_boundaries(QPainter& painter) {
 
 void ScanView::draw_chip(QPainter& painter) {
     if (cursor_ && (!press_ || dragging())) {
-        const QString grip = path_grip_.under() ? path_grip_.hint() : grip_.hint();
+        const QString grip = pith_grip_.under()   ? pith_grip_.hint()
+                             : path_grip_.under() ? path_grip_.hint()
+                                                  : grip_.hint();
         const QString text = tool_ ? tool_->hint() : grip;
         paint_cursor_chip(painter, *cursor_, tool_ ? text.section(". ", 0, 0) : text, palette(), viewport()->rect());
     }

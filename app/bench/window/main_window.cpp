@@ -7,6 +7,7 @@
 #include "app/bench/panels/core_list.h"
 #include "app/bench/panels/findings_list.h"
 #include "app/bench/panels/message_bar.h"
+#include "app/bench/panels/pith_panel.h"
 #include "app/bench/panels/progress_line.h"
 #include "app/bench/panels/reading_panel.h"
 #include "app/bench/panels/resolution_bar.h"
@@ -75,6 +76,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     , control_(opener)
     , editor_(control_.model())
     , path_(control_.model(), control_.jobs())
+    , pith_(control_.model())
     , scale_(control_.model(), control_.jobs())
     , desk_(control_, std::move(opener))
     , appearance_(appearance)
@@ -83,6 +85,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     , strip_(new StripLane(control_.model()))
     , plot_(new SeriesPlot(control_.model()))
     , reading_(new ReadingPanel(control_.model()))
+    , pith_panel_(new PithPanel(control_.model()))
     , cores_(new CoreList(control_.model()))
     , project_list_(new ProjectList(desk_))
     , review_(new ReviewPage(desk_))
@@ -128,7 +131,7 @@ QWidget* MainWindow::build_bench() {
 QWidget* MainWindow::build_panel() {
     cores_heading_ = heading(tr("Cores"));
     auto* facts = column({cores_heading_, cores_, heading(tr("Reading")), reading_});
-    auto* findings = column({heading(tr("Findings")), findings_});
+    auto* findings = column({heading(tr("Findings")), findings_, heading(tr("Pith")), pith_panel_});
     return divided("facts-and-findings", Qt::Horizontal, {{facts, 6}, {findings, 5}});
 }
 

@@ -4,6 +4,7 @@
 #include "app/bench/control/bench_control.h"
 #include "app/bench/control/core_editor.h"
 #include "app/bench/control/path_editor.h"
+#include "app/bench/control/pith_keeper.h"
 #include "app/bench/control/scale_editor.h"
 #include "app/bench/exporting/exports.h"
 #include "app/bench/look/appearance.h"
@@ -21,6 +22,7 @@ namespace pithward::bench {
 class CoreList;
 class FindingsList;
 class MessageBar;
+class PithPanel;
 class ProjectList;
 class ReadingPanel;
 class ReviewPage;
@@ -41,6 +43,7 @@ public:
 
     [[nodiscard]] BenchControl& control() { return control_; }
     [[nodiscard]] CoreEditor& editor() { return editor_; }
+    [[nodiscard]] PithKeeper& pith() { return pith_; }
     [[nodiscard]] ScanView& view() { return *view_; }
     [[nodiscard]] SeriesPlot& plot() { return *plot_; }
     [[nodiscard]] StripLane& strip() { return *strip_; }
@@ -64,6 +67,7 @@ private:
     void bind_actions();
     void bind_edits();
     void bind_path();
+    void bind_pith();
     void bind_scale();
     void bind_project();
     void bind_review();
@@ -112,6 +116,7 @@ private:
     BenchControl control_;
     CoreEditor editor_;
     PathEditor path_;
+    PithKeeper pith_;
     ScaleEditor scale_;
     ProjectDesk desk_;
     Appearance& appearance_;
@@ -120,6 +125,7 @@ private:
     StripLane* strip_;
     SeriesPlot* plot_;
     ReadingPanel* reading_;
+    PithPanel* pith_panel_;
     CoreList* cores_;
     ProjectList* project_list_;
     ReviewPage* review_;

@@ -58,6 +58,7 @@ void MainWindow::bind_actions() {
     actions_.on(Keys, [this] { (new KeySheet(this))->open(); });
     bind_edits();
     bind_path();
+    bind_pith();
     bind_scale();
     bind_project();
     bind_review();

@@ -1,0 +1,98 @@
+#include "app/batch/site_piths.h"
+
+#include "libcore/edit/edits_between.h"
+#include "libcore/measure/measure.h"
+#include "libcore/pith/inner_widths.h"
+#include "libcore/pith/judge_pith.h"
+#include "libcore/pith/published.h"
+#include "libcore/pith/site_growth.h"
+
+#include <algorithm>
+
+namespace pithward::batch {
+
+namespace {
+
+using record::CoreEntry;
+
+/// The inner widths that a core's accepted reading gives.
+struct KnownWidths {
+    record::CoreId core;
+    std::string site;
+    std::vector<double> widths_mm;
+};
+
+Outcome<std::vector<KnownWidths>> known_widths(const record::Project& project, const std::vector<CoreEntry>& cores) {
+    std::vector<KnownWidths> known;
+    known.reserve(cores.size());
+    for (const CoreEntry& core : cores) {
+        if (!core.accepted) {
+            continue;
+        }
+        const auto reading = project.reading(*core.accepted);
+        if (!reading) {
+            return tl::unexpected(reading.error());
+        }
+        if (const auto series = measure(*reading)) {
+            known.push_back({core.id, core.site.id, pith::inner_widths(*reading, *series)});
+        }
+    }
+    return known;
+}
+
+Outcome<void> judge_again(record::Project& project, ReadingId id, const PithKnowledge& knowledge,
+                          const EditStamp& stamp) {
+    const auto document = project.document(id);
+    if (!document) {
+        return tl::unexpected(document.error());
+    }
+    const Reading& reading = document->reading();
+    const auto series = measure(reading);
+    if (!series) {
+        return {}; // what can't be measured has no pith to judge
+    }
+    const Reading after = with_judgement(reading, judge_pith(reading, *series, knowledge), document->fresh_id());
+    const Edit edit = edits_between(reading, after, "Judge the pith by the growth of the site's other cores too");
+    return project.edit(id, edit, stamp).map([](const auto& /*record*/) {});
+}
+
+} // namespace
+
+PithKnowledge knowledge_of(const Tree& tree) {
+    PithKnowledge knowledge;
+    if (tree.dbh_cm && tree.bark_mm) {
+        knowledge.stem_radius = Millimetres(pith::stem_radius(*tree.dbh_cm, *tree.bark_mm));
+    }
+    return knowledge;
+}
+
+Outcome<void> judge_piths_by_site(record::Project& project, std::span<const FreshReading> fresh,
+                                  const EditStamp& stamp) {
+    constexpr std::size_t least_others = 3;
+    const auto cores = project.cores();
+    const auto known = cores ? known_widths(project, *cores) : tl::unexpected(cores.error());
+    if (!known) {
+        return tl::unexpected(known.error());
+    }
+    for (const FreshReading& one : fresh) {
+        const auto core = std::ranges::find(*cores, one.core, &CoreEntry::id);
+        std::vector<std::vector<double>> others;
+        others.reserve(known->size());
+        for (const KnownWidths& other : *known) {
+            if (core != cores->end() && other.core != one.core && other.site == core->site.id) {
+                others.push_back(other.widths_mm);
+            }
+        }
+        if (others.size() < least_others) {
+            continue;
+        }
+        PithKnowledge knowledge = knowledge_of(core->tree);
+        knowledge.growth = pith::growth_of_site(others);
+        if (auto judged = judge_again(project, one.reading, knowledge, stamp); !judged) {
+            return judged;
+        }
+    }
+    return {};
+}
+
+} // namespace pithward::batch

@@ -1,0 +1,145 @@
+#include "app/bench/panels/message_bar.h"
+#include "app/bench/panels/pith_panel.h"
+#include "app/bench/scan_view/scan_view.h"
+#include "app/bench/window/main_window.h"
+#include "tests/app/fake_scan.h"
+
+#include <gtest/gtest.h>
+
+#include <QLabel>
+#include <QTest>
+#include <algorithm>
+
+namespace pithward::bench {
+namespace {
+
+/// A person at the window with one fake core, whose straight boundaries end at x = 1900 and tell nothing of the pith.
+class PithByHandTest : public testing::Test {
+protected:
+    void SetUp() override {
+        window.resize(1400, 900);
+        window.show();
+        ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
+        window.control().open({"a.png"});
+        ASSERT_TRUE(QTest::qWaitFor([&] { return window.control().model().core() != nullptr; }));
+        QCoreApplication::processEvents();
+        window.actions().at(ActionId::ShowPixels)->trigger();
+        window.view().go_to({1800, 100});
+        before = reading();
+    }
+    const Reading& reading() { return window.control().model().core()->reading; }
+    const Document& document() { return *window.control().model().document(); }
+    QPoint on_view(ImagePoint at) { return window.view().view().to_view(at).toPoint(); }
+    void point(ImagePoint at) {
+        // A mouse that is there already, from the test before, tells of no move.
+        QTest::mouseMove(window.view().viewport(), on_view(at + ImagePoint{-20, -20}));
+        QTest::mouseMove(window.view().viewport(), on_view(at));
+    }
+    void drag(ImagePoint from, ImagePoint to) {
+        QWidget* canvas = window.view().viewport();
+        point(from);
+        QTest::mousePress(canvas, Qt::LeftButton, {}, on_view(from));
+        QTest::mouseMove(canvas, on_view((from + to) * 0.5));
+        QTest::mouseMove(canvas, on_view(to));
+        QTest::mouseRelease(canvas, Qt::LeftButton, {}, on_view(to));
+    }
+    bool comes_to_rest() {
+        return QTest::qWaitFor([&] { return !window.pith().busy(); }) && (QCoreApplication::processEvents(), true);
+    }
+    void place_by_key(ImagePoint at) {
+        point(at);
+        QTest::keyClick(&window.view(), Qt::Key_O);
+        ASSERT_TRUE(comes_to_rest());
+    }
+    QString panel_text() {
+        QString text;
+        for (const QLabel* label : window.findChild<PithPanel*>()->findChildren<QLabel*>()) {
+            text += label->text() + '\n';
+        }
+        return text;
+    }
+
+    Appearance appearance;
+    MainWindow window{open_fake, appearance};
+    Reading before;
+};
+
+TEST_F(PithByHandTest, StraightRingsTellNoPithAndTheFindingSaysWhy) {
+    EXPECT_FALSE(reading().pith);
+    const auto finding = std::ranges::find(reading().findings, FindingKind::Pith, &Finding::kind);
+    ASSERT_NE(finding, reading().findings.end());
+    EXPECT_TRUE(panel_text().contains(QString::fromStdString(finding->reason))) << panel_text().toStdString();
+    EXPECT_TRUE(document().log().empty()) << "what was judged when the core was read is no edit";
+}
+
+TEST_F(PithByHandTest, OPutsThePithThereAndUndoTakesItAway) {
+    place_by_key({1980, 110});
+    ASSERT_TRUE(reading().pith);
+    EXPECT_EQ(reading().pith->source, Pith::Source::Hand);
+    EXPECT_NEAR(reading().pith->at.x, 1980, 1.0);
+    EXPECT_NEAR(reading().pith->distance.value(), std::hypot(80, 10) / 47.24, 0.05);
+    EXPECT_GT(reading().pith->missing_rings, 0);
+    EXPECT_TRUE(panel_text().contains("placed by hand")) << panel_text().toStdString();
+    ASSERT_EQ(document().log().size(), 1U);
+    QTest::keyClick(&window.view(), Qt::Key_Z, Qt::ControlModifier);
+    ASSERT_TRUE(comes_to_rest());
+    EXPECT_EQ(reading().pith, before.pith);
+    EXPECT_EQ(reading().findings, before.findings);
+}
+
+TEST_F(PithByHandTest, ItsMarkCanBeDragged) {
+    place_by_key({1980, 110});
+    drag({1980, 110}, {1960, 90});
+    ASSERT_TRUE(comes_to_rest());
+    EXPECT_NEAR(reading().pith->at.x, 1960, 1.0);
+    EXPECT_NEAR(reading().pith->at.y, 90, 1.0);
+}
+
+TEST_F(PithByHandTest, TheArcOfTheInnermostRingCanBeBent) {
+    place_by_key({1985, 100});
+    const auto shape = pith_shape(*window.control().model().core(), "a.png", 0.0);
+    ASSERT_TRUE(shape);
+    ASSERT_EQ(shape->arcs.size(), 2U);
+    const ImagePoint handle = shape->arcs[1].handle;
+    drag(handle, handle + ImagePoint{-30, 0}); // flatter: the centre goes further off
+    ASSERT_TRUE(comes_to_rest());
+    EXPECT_GT(reading().pith->distance.value(), 85.0 / 47.24 + 0.1);
+    EXPECT_NEAR(reading().pith->at.y, 100, 1.0) << "square to the ring where it crosses the path";
+}
+
+TEST_F(PithByHandTest, WhatCannotBeIsToldAndNothingChanges) {
+    place_by_key({1700, 100}); // on the bark's side of the innermost boundary
+    EXPECT_EQ(reading(), before);
+    EXPECT_TRUE(window.messages().isVisible());
+}
+
+TEST_F(PithByHandTest, WhenABoundaryGoesTheDistanceFollowsAndUndoGoesAllTheWayBack) {
+    place_by_key({1980, 110});
+    const auto placed = reading().pith;
+    window.editor().take_up(reading().boundaries.back().id);
+    window.editor().remove();
+    QCoreApplication::processEvents();
+    ASSERT_TRUE(comes_to_rest());
+    EXPECT_GT(reading().pith->distance, placed->distance);
+    EXPECT_EQ(reading().pith->at, placed->at);
+    EXPECT_EQ(document().log().back().who, "Pithward");
+    window.editor().undo();
+    QCoreApplication::processEvents();
+    ASSERT_TRUE(comes_to_rest());
+    EXPECT_EQ(reading().pith, placed);
+    window.editor().undo();
+    QCoreApplication::processEvents();
+    ASSERT_TRUE(comes_to_rest());
+    EXPECT_FALSE(reading().pith);
+    EXPECT_EQ(reading().boundaries, before.boundaries);
+}
+
+TEST_F(PithByHandTest, ByTheRingsAgain) {
+    place_by_key({1980, 110});
+    window.actions().at(ActionId::JudgePith)->trigger();
+    ASSERT_TRUE(comes_to_rest());
+    EXPECT_FALSE(reading().pith) << "straight rings tell nothing";
+}
+
+} // namespace
+} // namespace pithward::bench
