@@ -215,8 +215,11 @@ Tree tree_on_sheet(const TreeRow& row) {
     tree.bark_mm = 6 + row.number / 2;
     tree.dbh_cm = std::round(2.0 * (radius_mm(row) + *tree.bark_mm) / 5.0) / 2.0; // to half a centimetre
     tree.slope_aspect_deg = 240;
+    constexpr int not_noted = 6; // nobody looked whether this one leans
     if (row.lean_deg > 0.0) {
         tree.lean_azimuth_deg = row.lean_azimuth_deg;
+    }
+    if (row.number != not_noted) {
         tree.lean_deg = row.lean_deg;
     }
     for (const CoreRow& core : cores) {
