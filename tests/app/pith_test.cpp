@@ -48,7 +48,7 @@ protected:
     }
     void place_by_key(ImagePoint at) {
         point(at);
-        QTest::keyClick(&window.view(), Qt::Key_O);
+        QTest::keyClick(&window.view(), Qt::Key_Z);
         ASSERT_TRUE(comes_to_rest());
     }
     QString panel_text() {
@@ -72,7 +72,7 @@ TEST_F(PithByHandTest, StraightRingsTellNoPithAndTheFindingSaysWhy) {
     EXPECT_TRUE(document().log().empty()) << "what was judged when the core was read is no edit";
 }
 
-TEST_F(PithByHandTest, OPutsThePithThereAndUndoTakesItAway) {
+TEST_F(PithByHandTest, ZPutsThePithThereAndUndoTakesItAway) {
     place_by_key({1980, 110});
     ASSERT_TRUE(reading().pith);
     EXPECT_EQ(reading().pith->source, Pith::Source::Hand);

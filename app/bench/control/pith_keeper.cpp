@@ -1,7 +1,6 @@
 #include "app/bench/control/pith_keeper.h"
 
 #include "app/bench/control/core_reader.h"
-#include "app/bench/model/edit_stamp.h"
 #include "app/picture/nearest_mark.h"
 #include "libcore/edit/apply.h"
 #include "libcore/edit/edits_between.h"
@@ -46,8 +45,7 @@ bool was_judged(const Reading& reading) {
            });
 }
 
-EditStamp programs_stamp() {
-    EditStamp stamp = stamp_now();
+EditStamp programs(EditStamp stamp) {
     stamp.who = "Pithward";
     return stamp;
 }
@@ -96,7 +94,8 @@ void PithKeeper::follow() {
         later_.stop();
         return;
     }
-    if (known == judged_.end() && was_judged(core->reading)) {
+    // What a project keeps is not written to by looking at it.
+    if (known == judged_.end() && (was_judged(core->reading) || model_.scan()->recorded)) {
         judged_.insert_or_assign(present(), std::move(basis));
         return;
     }
@@ -186,24 +185,24 @@ Outcome<bool> PithKeeper::change(Document& document, const Judging& judging, con
         return false;
     }
     if (!judging.label.empty()) {
-        return document.make(edits_between(document.reading(), after, judging.label), stamp_now());
+        return document.make(edits_between(document.reading(), after, judging.label), model_.stamp());
     }
     // Where a person took an edit back, the program takes back what it made of that edit, so that both are gone.
     const auto same = [&](const Outcome<bool>& done, const Document& trial) {
         return done && *done && same_but_numbers(trial.reading(), after);
     };
     Document back = document;
-    if (same(back.undo(programs_stamp()), back)) {
+    if (same(back.undo(programs(model_.stamp())), back)) {
         document = std::move(back);
         return true;
     }
     Document again = document;
-    if (same(again.redo(programs_stamp()), again)) {
+    if (same(again.redo(programs(model_.stamp())), again)) {
         document = std::move(again);
         return true;
     }
     return document.make(edits_between(document.reading(), after, tr("Judge the pith").toStdString()),
-                         programs_stamp());
+                         programs(model_.stamp()));
 }
 
 } // namespace pithward::bench

@@ -66,7 +66,7 @@ QString PithGrip::hint() const {
         return tr("let go: the pith lies here");
     }
     return under_->ring ? tr("arc of the innermost ring\ndrag: bend it until it fits")
-                        : tr("the pith\ndrag: put it elsewhere · Shift+O judges it by the rings");
+                        : tr("the pith\ndrag: put it elsewhere · Shift+Z judges it by the rings");
 }
 
 } // namespace pithward::bench
