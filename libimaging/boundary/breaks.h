@@ -1,7 +1,6 @@
 #pragma once
 
 #include "libimaging/boundary/flat_strip.h"
-#include "libimaging/boundary/texture.h"
 
 #include <vector>
 
@@ -16,11 +15,6 @@ struct Gap {
 
 /// Gaps that cross the path between columns `first` and `last`: dark stretches in the lanes next to it.
 [[nodiscard]] std::vector<Gap> gaps_on_path(const FlatStrip& strip, double first, double last);
-
-/// Gaps whose ground is not dark: stretches that begin and end sharply, are even within and have another colour than
-/// wood of their tone nearby. In path order.
-[[nodiscard]] std::vector<Gap> pale_gaps_on_path(const std::vector<ColumnLook>& looks, double first, double last,
-                                                 double px_mm);
 
 /// The first list with those of the second that touch none of it, in path order.
 [[nodiscard]] std::vector<Gap> together(std::vector<Gap> gaps, const std::vector<Gap>& others);

@@ -36,9 +36,14 @@ double median_near(const std::vector<double>& width_mm, std::size_t at) {
     return median_in_place(near);
 }
 
+/// What the outer end's finding asks about is not asked twice.
+bool is_asked_about(const Reading& reading, BoundaryId id) {
+    return std::ranges::any_of(reading.findings, [&](const Finding& finding) { return finding.boundary == id; });
+}
+
 void doubtful_boundaries(Reading& reading) {
     for (const Boundary& boundary : reading.boundaries) {
-        if (boundary.confidence >= sure) {
+        if (boundary.confidence >= sure || is_asked_about(reading, boundary.id)) {
             continue;
         }
         Finding finding;

@@ -5,12 +5,12 @@
 #include "libimaging/boundary/breaks.h"
 #include "libimaging/boundary/candidate_of.h"
 #include "libimaging/boundary/direction.h"
-#include "libimaging/boundary/filters.h"
 #include "libimaging/boundary/findings.h"
 #include "libimaging/boundary/flat_strip.h"
+#include "libimaging/boundary/no_rings.h"
 #include "libimaging/boundary/outer_end.h"
+#include "libimaging/boundary/pale_gaps.h"
 #include "libimaging/boundary/sequence.h"
-#include "libimaging/boundary/texture.h"
 #include "libimaging/boundary/why_no_wood.h"
 #include "libimaging/boundary/wood/judge_wood.h"
 #include "libimaging/boundary/wood/wood_model.h"
@@ -19,7 +19,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <span>
 #include <utility>
 
 namespace pithward {
@@ -30,11 +29,8 @@ namespace {
 
 constexpr double hopeless = -7.0;      ///< Marks of lower log odds are dropped before the sequence is chosen.
 constexpr double worth_telling = 0.05; ///< Candidates of less probability are not told.
-constexpr double least_mean_confidence =
-    0.55; ///< Less is met on mounts and lids, not even on the hardest rendered wood.
-constexpr double greatest_mean_width_mm = 12.0; ///< Rings wider than this on average are no rings.
-constexpr double even_darkness = 0.25;          ///< Wood under the bark that is less dark than this is even.
-constexpr double black = 0.05;                  ///< Mean brightness of a path that runs beside the wood.
+constexpr double even_darkness = 0.25; ///< Wood under the bark that is less dark than this is even.
+constexpr double black = 0.05;         ///< Mean brightness of a path that runs beside the wood.
 
 /// What is known of a path's marks once its outer end and breaks are.
 struct Chosen {
@@ -165,65 +161,12 @@ LanesOptions lanes_for(const ReadingRequest& request) {
     return options;
 }
 
-/// Looks of the whole strip at a step that still shows the edge of a gap.
-struct CoarseLooks {
-    std::vector<ColumnLook> looks;
-    int step = 1;
-};
-
-CoarseLooks coarse_looks(const Lanes& lanes, const FlatStrip& strip) {
-    constexpr double px_per_mm = 45.0;
-    const int step = std::max(1, static_cast<int>(std::lround(1.0 / (px_per_mm * strip.px_mm))));
-    FlatStrip coarse;
-    coarse.flow_mm = shorten(strip.flow_mm, step);
-    coarse.weight = shorten(strip.weight, step);
-    coarse.tone = coarse.flow_mm; // only its size is asked for
-    coarse.px_mm = strip.px_mm * step;
-    coarse.lane_mm = strip.lane_mm;
-    const Lanes seen = coarser(lanes, px_per_mm);
-    return {looks_of(seen, coarse, seen.columns(), 0), step};
-}
-
-std::vector<Gap> pale_gaps(const CoarseLooks& coarse, double px_mm, double first, double last) {
-    const int step = coarse.step;
-    std::vector<Gap> gaps = pale_gaps_on_path(coarse.looks, first / step, last / step, px_mm * step);
-    for (Gap& gap : gaps) {
-        gap.from = (gap.from + 0.5) * step - 0.5;
-        gap.to = (gap.to + 0.5) * step - 0.5;
-    }
-    return gaps;
-}
-
 double mean_brightness(const Lanes& lanes) {
     double sum = 0.0;
     for (const cv::Mat1f& channel : lanes.rgb) {
         sum += cv::mean(channel.rowRange(lanes.centre() - 1, lanes.centre() + 2))[0] / 3.0;
     }
     return sum;
-}
-
-/// True when what was found can be found on any surface: few boundaries for the length, or none that is sure.
-bool is_no_wood(const std::vector<Boundary>& boundaries, double path_mm) {
-    // The edge of something under the bark is no ring boundary by itself.
-    if (std::ranges::all_of(boundaries, [](const Boundary& boundary) { return boundary.curve.empty(); })) {
-        return true;
-    }
-    const auto sure_ones =
-        std::ranges::count_if(boundaries, [](const Boundary& boundary) { return boundary.confidence > 0.9; });
-    const auto mean = [](std::span<const Boundary> part) {
-        double sum = 0.0;
-        for (const Boundary& boundary : part) {
-            sum += boundary.confidence;
-        }
-        return part.empty() ? 0.0 : sum / static_cast<double>(part.size());
-    };
-    // Past the pith the signs are the wrong way round, so one half of the path is enough.
-    const std::span<const Boundary> all(boundaries);
-    const std::size_t half = all.size() / 2;
-    const double confidence = std::max(mean(all.first(half)), mean(all.subspan(half)));
-    const double mean_width_mm = path_mm / static_cast<double>(all.size());
-    return confidence < least_mean_confidence || mean_width_mm > greatest_mean_width_mm ||
-           (sure_ones == 0 && path_mm > greatest_mean_width_mm);
 }
 
 WoodJudgement wood_of(const ReadingRequest& request, const Lanes& lanes) {
@@ -270,8 +213,7 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     const OuterEnd outer = outer_end(*lanes, strip, marks, model);
     const double first = outer.edge_seen ? outer.column : strip.column(0.0);
     const double last = strip.column(strip.path_mm);
-    const std::vector<Gap> gaps =
-        together(gaps_on_path(strip, first, last), pale_gaps(looks.get(), strip.px_mm, first, last));
+    const std::vector<Gap> gaps = together(gaps_on_path(strip, first, last), pale_gaps(looks.get(), first, last));
 
     Reading reading;
     reading.wood = model.type;
@@ -292,7 +234,7 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     measure_latewood(model, strip, chosen);
     add_breaks(reading, chosen, gaps, strip, geometry);
     add_boundaries(reading, chosen, strip, geometry);
-    if (is_no_wood(reading.boundaries, geometry.length_mm())) {
+    if (has_no_rings(reading.boundaries, geometry.length_mm())) {
         return tl::unexpected(no_wood(scan.header().file, "no wood with ring boundaries was found under the path"));
     }
     add_findings(reading, outer, request.outer != OuterWood::Unknown, wood);
