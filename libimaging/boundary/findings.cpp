@@ -16,6 +16,7 @@ constexpr double very_narrow_mm = 0.1;
 constexpr double outlier = 0.9; ///< Change of ln(width) against the neighbours' median.
 constexpr double near_break_mm = 0.3;
 constexpr double long_break_mm = 0.6; ///< A longer break may have lost whole rings.
+constexpr double hides_one = 0.3;     ///< A broken ring wider than its neighbours by this, as ln(width), may be two.
 constexpr double sure_of_bark = 0.95;
 constexpr double sure_of_wood = 0.95;
 
@@ -101,6 +102,28 @@ void long_breaks(Reading& reading) {
     }
 }
 
+/// Cores break along the soft first wood of a year, so a break can hide the boundary beside it.
+void breaks_in_wide_rings(Reading& reading, const ProposedRings& rings) {
+    for (std::size_t i = 0; i < rings.broken.size(); ++i) {
+        const std::size_t ring = rings.broken[i];
+        if (rings.width_mm.size() < 5 || ring >= rings.width_mm.size() ||
+            std::log(rings.width_mm[ring] / median_near(rings.width_mm, ring)) < hides_one) {
+            continue;
+        }
+        const Break& stretch = reading.breaks[i];
+        Finding finding;
+        finding.kind = FindingKind::PossiblyOverlooked;
+        finding.leg = stretch.leg;
+        finding.at = stretch.from;
+        finding.to = stretch.to;
+        finding.reason =
+            "the core is broken here within a ring wider than its neighbours: a boundary may lie in the break";
+        finding.proposal = "look at both edges of the break; if a year ends at one of them, add its boundary there";
+        finding.probability = 0.3;
+        add(reading, std::move(finding));
+    }
+}
+
 void outer_wood(Reading& reading, const OuterEnd& outer) {
     if (reading.boundaries.empty()) {
         return;
@@ -182,7 +205,8 @@ void add_flags(Reading& reading, const std::vector<double>& width_mm) {
     }
 }
 
-void add_findings(Reading& reading, const OuterEnd& outer, bool outer_given, const WoodJudgement& wood) {
+void add_findings(Reading& reading, const ProposedRings& rings, const OuterEnd& outer, bool outer_given,
+                  const WoodJudgement& wood) {
     kind_of_wood(reading, wood);
     bark_end(reading);
     if (!outer_given) {
@@ -191,6 +215,7 @@ void add_findings(Reading& reading, const OuterEnd& outer, bool outer_given, con
     doubtful_boundaries(reading);
     overlooked_boundaries(reading);
     long_breaks(reading);
+    breaks_in_wide_rings(reading, rings);
 }
 
 } // namespace pithward::boundary

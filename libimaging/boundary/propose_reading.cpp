@@ -113,7 +113,6 @@ void measure_latewood(const WoodModel& model, const FlatStrip& strip, Chosen& ch
 }
 
 void add_boundaries(Reading& reading, const Chosen& chosen, const FlatStrip& strip, const StripGeometry& geometry) {
-    std::vector<double> width_mm;
     auto next = chosen.sequence.chosen.begin();
     for (std::size_t k = 0; k < chosen.marks.size(); ++k) {
         const double probability = chosen.sequence.probability[k];
@@ -122,33 +121,43 @@ void add_boundaries(Reading& reading, const Chosen& chosen, const FlatStrip& str
             const auto id = static_cast<std::int64_t>(reading.boundaries.size()) + 1;
             reading.boundaries.push_back(boundary_from(candidate, BoundaryId{id}));
             ++next;
-            if (next != chosen.sequence.chosen.end()) {
-                width_mm.push_back(chosen.s_mm[*next] - chosen.s_mm[k]);
-            }
         } else if (probability >= worth_telling) {
             candidate.id = CandidateId{static_cast<std::int64_t>(reading.not_annual.size()) + 1};
             candidate.reason = why_not(chosen.marks[k]);
             reading.not_annual.push_back(std::move(candidate));
         }
     }
-    add_flags(reading, width_mm);
 }
 
-/// A break has wood on both sides: what has no boundary inward of it is the end of the core, not a break.
-void add_breaks(Reading& reading, const Chosen& chosen, const std::vector<Gap>& gaps, const FlatStrip& strip,
-                const StripGeometry& geometry) {
+/// The ring that a column lies in, counted from the bark; the number of boundaries where it lies in none.
+std::size_t ring_at(const Chosen& chosen, double column) {
     const std::vector<std::size_t>& taken = chosen.sequence.chosen;
+    const auto inward = std::ranges::find_if(taken, [&](std::size_t k) { return chosen.marks[k].column > column; });
+    return inward == taken.begin() ? taken.size() : static_cast<std::size_t>(inward - taken.begin()) - 1;
+}
+
+/// A break has wood on both sides: what has no boundary inward of it is the end of the core, not a break. Answers with
+/// the rings, and those that are broken.
+ProposedRings add_breaks(Reading& reading, const Chosen& chosen, const std::vector<Gap>& gaps, const FlatStrip& strip,
+                         const StripGeometry& geometry) {
+    const std::vector<std::size_t>& taken = chosen.sequence.chosen;
+    ProposedRings rings;
+    for (std::size_t i = 0; i + 1 < taken.size(); ++i) {
+        rings.width_mm.push_back(chosen.s_mm[taken[i + 1]] - chosen.s_mm[taken[i]]);
+    }
     const double innermost = taken.empty() ? 0.0 : chosen.marks[taken.back()].column;
     for (const Gap& gap : gaps) {
         if (gap.from > innermost) {
             continue;
         }
+        rings.broken.push_back(ring_at(chosen, gap.from));
         Break stretch;
         stretch.id = BreakId{static_cast<std::int64_t>(reading.breaks.size()) + 1};
         stretch.from = geometry.image_point({strip.s(gap.from), 0.0});
         stretch.to = geometry.image_point({strip.s(gap.to), 0.0});
         reading.breaks.push_back(stretch);
     }
+    return rings;
 }
 
 /// Lanes up to a little beyond the core's edges, which a path need not follow exactly.
@@ -232,12 +241,13 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
     }
     Chosen chosen = choose(strip, marks, outer, gaps, request.outer, model.sequence);
     measure_latewood(model, strip, chosen);
-    add_breaks(reading, chosen, gaps, strip, geometry);
+    const ProposedRings rings = add_breaks(reading, chosen, gaps, strip, geometry);
     add_boundaries(reading, chosen, strip, geometry);
+    add_flags(reading, rings.width_mm);
     if (has_no_rings(reading.boundaries, geometry.length_mm())) {
         return tl::unexpected(no_wood(scan.header().file, "no wood with ring boundaries was found under the path"));
     }
-    add_findings(reading, outer, request.outer != OuterWood::Unknown, wood);
+    add_findings(reading, rings, outer, request.outer != OuterWood::Unknown, wood);
     if (request.pith) {
         add_seen_pith(reading, *request.pith);
     }
