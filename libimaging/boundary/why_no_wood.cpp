@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <complex>
 #include <span>
 #include <vector>
 
@@ -16,6 +17,7 @@ namespace {
 constexpr double looking_px_per_mm = 24.0;
 constexpr double beside_mm = 1.6;
 constexpr std::array grain_scales{0.12, 0.3};
+constexpr double stretch_mm = 3.0;   ///< Rings keep their direction so far.
 constexpr double side_from_mm = 0.4; ///< A side of the path, for their agreement.
 constexpr double side_to_mm = 1.4;
 constexpr double middle_half_mm = 0.8;
@@ -30,12 +32,14 @@ constexpr double change_mm = 0.03;
 constexpr double steep_tenth = 0.1;
 // Limits: wood of all kinds stays well on one side, see docs/accuracy.md.
 constexpr double along = -0.5;
-constexpr double too_regular = 0.35;
+constexpr double too_regular = 0.8;
 constexpr double too_even = 0.6;
 constexpr double nothing = 0.002;
 constexpr double too_two_sided = 1.8;
-constexpr double strangers = 0.15;
+constexpr double one_way_of_noise = 0.28;
+constexpr double one_way_weight = 3.0;
 constexpr double confused = 0.4;
+constexpr double slanted = -0.4;
 constexpr double one_body = 0.75; ///< What goes on across the path so well is wood, however its edges blur.
 constexpr double long_enough_mm = 25.0;
 
@@ -58,32 +62,47 @@ Line quick_part(const cv::Mat1f& lanes, double px_mm, double blur_mm) {
     return {quick.begin(), quick.end()};
 }
 
-/// Means of the directions, weighted by coherence: of twice the angle, and of four times it.
+/// Means of the directions, weighted by coherence: of twice the angle to the path, of four times it, and the size of
+/// the latter in short stretches, whichever way their lines run.
 struct MeanDirection {
     double twice = 0.0;
     double four_times = 0.0;
+    double in_stretches = 0.0;
 };
 
 MeanDirection mean_direction(const cv::Mat1f& tone, double px_mm, double lane_mm) {
+    const int stretch = std::max(1, static_cast<int>(std::lround(stretch_mm / px_mm)));
     double size = 1e-9;
     MeanDirection sum;
     for (const double scale : grain_scales) {
         const GrainDirection grain = grain_direction(tone, px_mm, lane_mm, scale);
-        auto im = grain.sine.begin();
-        for (const float re : grain.cosine) {
-            const double length = std::hypot(re, *im) + 1e-12;
-            sum.twice += static_cast<double>(re);
-            sum.four_times += static_cast<double>(re * re - *im * *im) / length;
-            size += length;
-            ++im;
+        for (int first = 0; first < tone.cols; first += stretch) {
+            const cv::Range columns(first, std::min(tone.cols, first + stretch));
+            std::complex<double> four_times;
+            cv::Mat1f cosine = grain.cosine.colRange(columns);
+            cv::Mat1f sine = grain.sine.colRange(columns);
+            auto im = sine.begin();
+            for (const float re : cosine) {
+                const std::complex<double> twice(re, *im++);
+                const double length = std::abs(twice) + 1e-12;
+                sum.twice += twice.real();
+                four_times += twice * twice / length;
+                size += length;
+            }
+            sum.four_times += four_times.real();
+            sum.in_stretches += std::abs(four_times);
         }
     }
-    return {sum.twice / size, sum.four_times / size};
+    return {sum.twice / size, sum.four_times / size, sum.in_stretches / size};
 }
 
-double regularity(const Line& line, double px_mm) {
-    const int n = static_cast<int>(line.size());
-    const std::span<const float> all(line);
+/// Correlation of two profiles of mean 0.
+double likeness(std::span<const float> a, std::span<const float> b) {
+    return product(a, b) / std::sqrt(product(a, a) * product(b, b) + 1e-12);
+}
+
+double regularity(std::span<const float> all, double px_mm) {
+    const int n = static_cast<int>(all.size());
     const double power = product(all, all) / n + 1e-12;
     const int longest = std::min(n / 4, static_cast<int>(3.1 * greatest_period_mm / px_mm));
     std::vector<double> correlation;
@@ -179,11 +198,13 @@ WoodSigns wood_signs(const Lanes& lanes, const Relief& relief, const FlatStrip& 
     // Light is taken off both ways here: what runs along the path must stay to be seen.
     const cv::Mat1f even = tone - smooth(tone, light_length_mm / lanes.lane_mm, light_length_mm / px_mm);
     signs.across = mean_direction(even, px_mm, lanes.lane_mm).twice;
-    signs.aligned = mean_direction(without_light(tone, px_mm), px_mm, lanes.lane_mm).four_times;
+    const MeanDirection lines = mean_direction(without_light(tone, px_mm), px_mm, lanes.lane_mm);
+    signs.aligned = lines.four_times;
+    signs.one_way = lines.in_stretches;
     signs.paper = paper_share(tone);
     const Line left = quick_part(part(strip.tone, -side_to_mm, -side_from_mm), px_mm, 0.1);
     const Line right = quick_part(part(strip.tone, side_from_mm, side_to_mm), px_mm, 0.1);
-    signs.agreement = product(left, right) / std::sqrt(product(left, left) * product(right, right) + 1e-12);
+    signs.agreement = likeness(left, right);
     const Line middle = quick_part(part(strip.tone, -middle_half_mm, middle_half_mm), px_mm, 0.05);
     signs.regular = regularity(middle, px_mm);
     signs.contrast = std::sqrt(product(middle, middle) / static_cast<double>(middle.size()));
@@ -210,7 +231,9 @@ std::optional<std::string> why_no_wood(const WoodSigns& signs, WoodType type, do
     if (signs.paper > too_even) {
         return "what lies there is of one even tone with dark marks, as print is";
     }
-    if (signs.agreement < strangers || signs.agreement + signs.aligned < confused) {
+    const bool is_noise = signs.agreement + one_way_weight * (signs.one_way - one_way_of_noise) < confused;
+    const bool is_slant = signs.aligned < slanted && signs.agreement < one_body;
+    if (is_noise || is_slant) {
         return "what lies on one side of the path does not go on on the other, as rings would";
     }
     if (type == WoodType::Conifer && signs.agreement < one_body && signs.one_sided < too_two_sided) {

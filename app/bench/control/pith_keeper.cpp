@@ -149,9 +149,10 @@ void PithKeeper::begin(Reading asked, std::string label) {
     const PithKnowledge knowledge = knowledge_of(scan.opened->field);
     Work work;
     work.stop = stop_.get_token();
-    QtConcurrent::run(&pool_, [asked = judging.asked, series = model_.core()->series, knowledge, work] {
+    auto judged = QtConcurrent::run(&pool_, [asked = judging.asked, series = model_.core()->series, knowledge, work] {
         return judge_pith(asked, series, knowledge, work);
-    }).then(this, [this, judging = std::move(judging), stop = stop_.get_token()](const PithJudgement& judgement) {
+    });
+    judged.then(this, [this, judging = std::move(judging), stop = stop_.get_token()](const PithJudgement& judgement) {
         if (!stop.stop_requested()) {
             running_ = false;
             by_person_ = false;
