@@ -21,6 +21,7 @@
 #include <QLabel>
 #include <QMenuBar>
 #include <QMimeData>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QStatusBar>
@@ -38,6 +39,17 @@ QLabel* heading(const QString& text) {
     label->setFont(font);
     label->setContentsMargins(12, 8, 12, 4);
     return label;
+}
+
+/// What keeps its height and is scrolled where there is less room, so that no line is cut.
+QScrollArea* scrolled(QWidget* inner) {
+    auto* area = new QScrollArea;
+    area->setWidget(inner);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setFocusPolicy(Qt::NoFocus);
+    return area;
 }
 
 /// Parts with movable lines between them, in shares of the whole.
@@ -130,7 +142,7 @@ QWidget* MainWindow::build_bench() {
 
 QWidget* MainWindow::build_panel() {
     cores_heading_ = heading(tr("Cores"));
-    auto* facts = column({cores_heading_, cores_, heading(tr("Reading")), reading_});
+    auto* facts = column({cores_heading_, cores_, heading(tr("Reading")), scrolled(reading_)});
     auto* findings = column({heading(tr("Findings")), findings_, heading(tr("Pith")), pith_panel_});
     return divided("facts-and-findings", Qt::Horizontal, {{facts, 6}, {findings, 5}});
 }
