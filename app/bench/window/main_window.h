@@ -37,6 +37,7 @@ class MainWindow : public QMainWindow {
 
 public:
     explicit MainWindow(ScanOpener opener, Appearance& appearance, QWidget* parent = nullptr);
+    ~MainWindow() override;
 
     /// Stands as it did when it was last closed, and remembers what is opened.
     void keep_in(WindowMemory& memory);
@@ -142,7 +143,8 @@ private:
     QLabel* zoom_;
     QLabel* saved_;
     QToolBar* tools_ = nullptr;
-    bool reviewing_ = false;                               ///< The review is shown in the place of the bench.
+    QObject* hold_ = nullptr; ///< Tells of a key held down, also while parts of the window go.
+    bool reviewing_ = false;  ///< The review is shown in the place of the bench.
     std::optional<std::pair<ReadingId, ImagePoint>> goal_; ///< Where to go when this reading is on the bench.
     bool closing_ = false;                                 ///< The window is to close when all is written.
 };

@@ -103,7 +103,13 @@ void MainWindow::tie_parts() {
     connect(reading_, &ReadingPanel::outer_chosen, &control_, &BenchControl::set_outer);
     tie_edits();
     tie_project();
-    connect(new HoldToHide(this), &HoldToHide::held, this, [this](bool held) { view_in_front().hide_marks(held); });
+    auto* hold = new HoldToHide(this);
+    connect(hold, &HoldToHide::held, this, [this](bool held) { view_in_front().hide_marks(held); });
+    hold_ = hold;
+}
+
+MainWindow::~MainWindow() {
+    delete hold_;
 }
 
 void MainWindow::go_to_end(bool bark) {
