@@ -1,15 +1,16 @@
 #include "app/batch/show.h"
 
 #include "app/batch/compared_readings.h"
+#include "app/batch/each_accepted.h"
 #include "app/batch/height_option.h"
 #include "app/batch/output_files.h"
 #include "libcore/field/height_allowance.h"
-#include "libcore/measure/measure.h"
 #include "libcore/record/project.h"
 
 #include <array>
 #include <cstdio>
 #include <memory>
+#include <utility>
 
 namespace pithward::batch {
 
@@ -67,23 +68,12 @@ void print_comparisons(const std::vector<CoreEntry>& cores, const std::vector<re
 Outcome<std::vector<record::CoreAge>> core_ages(const record::Project& project, const std::vector<CoreEntry>& cores,
                                                 const std::optional<HeightAllowance>& allowance) {
     std::vector<record::CoreAge> ages;
-    ages.reserve(cores.size());
-    for (const CoreEntry& core : cores) {
-        if (!core.accepted) {
-            continue;
-        }
-        const auto reading = project.reading(*core.accepted);
-        if (!reading) {
-            return tl::unexpected(reading.error());
-        }
-        const auto series = measure(*reading);
-        const auto age =
-            series ? age_of(*reading, *series, field::height_allowance(core.core, allowance)) : std::nullopt;
-        if (age) {
+    const auto see = [&](const CoreEntry& core, const Reading& reading, const RingSeries& series) {
+        if (const auto age = age_of(reading, series, field::height_allowance(core.core, allowance))) {
             ages.push_back({core.id, *age});
         }
-    }
-    return ages;
+    };
+    return each_accepted(project, cores, see).map([&] { return std::move(ages); });
 }
 
 Exit show(const ShowOptions& options, const CommonOptions& common) {

@@ -1,5 +1,6 @@
 #include "app/batch/site_piths.h"
 
+#include "app/batch/each_accepted.h"
 #include "libcore/edit/edits_between.h"
 #include "libcore/measure/measure.h"
 #include "libcore/pith/inner_widths.h"
@@ -8,6 +9,7 @@
 #include "libcore/pith/site_growth.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace pithward::batch {
 
@@ -24,20 +26,10 @@ struct KnownWidths {
 
 Outcome<std::vector<KnownWidths>> known_widths(const record::Project& project, const std::vector<CoreEntry>& cores) {
     std::vector<KnownWidths> known;
-    known.reserve(cores.size());
-    for (const CoreEntry& core : cores) {
-        if (!core.accepted) {
-            continue;
-        }
-        const auto reading = project.reading(*core.accepted);
-        if (!reading) {
-            return tl::unexpected(reading.error());
-        }
-        if (const auto series = measure(*reading)) {
-            known.push_back({core.id, core.site.id, pith::inner_widths(*reading, *series)});
-        }
-    }
-    return known;
+    const auto see = [&](const CoreEntry& core, const Reading& reading, const RingSeries& series) {
+        known.push_back({core.id, core.site.id, pith::inner_widths(reading, series)});
+    };
+    return each_accepted(project, cores, see).map([&] { return std::move(known); });
 }
 
 Outcome<void> judge_again(record::Project& project, ReadingId id, const PithKnowledge& knowledge,

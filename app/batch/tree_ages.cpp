@@ -1,8 +1,8 @@
 #include "app/batch/tree_ages.h"
 
+#include "app/batch/each_accepted.h"
 #include "libcore/field/field_checks.h"
 #include "libcore/field/tree_ages.h"
-#include "libcore/measure/measure.h"
 
 #include <algorithm>
 #include <map>
@@ -22,17 +22,15 @@ struct AgedCore {
     field::DatedPith dated;
 };
 
-Outcome<std::optional<AgedCore>> aged(const record::Project& project, const CoreEntry& core) {
-    if (!core.accepted) {
-        return std::nullopt;
-    }
-    const auto reading = project.reading(*core.accepted);
-    if (!reading) {
-        return tl::unexpected(reading.error());
-    }
-    const auto series = measure(*reading);
-    const auto year = series ? pith_year(*reading, *series) : std::nullopt;
-    return year ? std::optional(AgedCore{core.id, *core.accepted, {core.core, *year}}) : std::nullopt;
+/// Those of a tree's cores that tell it.
+Outcome<std::vector<AgedCore>> aged(const record::Project& project, std::span<const CoreEntry> cores) {
+    std::vector<AgedCore> known;
+    const auto see = [&](const CoreEntry& core, const Reading& reading, const RingSeries& series) {
+        if (const auto year = pith_year(reading, series)) {
+            known.push_back({core.id, *core.accepted, {core.core, *year}});
+        }
+    };
+    return each_accepted(project, cores, see).map([&] { return std::move(known); });
 }
 
 /// One finding for each pair, on the one of the two that was read last.
@@ -62,34 +60,29 @@ Outcome<int> compare_tree_ages(record::Project& project, std::span<const CoreId>
     if (!cores) {
         return tl::unexpected(cores.error());
     }
-    std::map<std::pair<std::string, std::string>, std::vector<const CoreEntry*>> trees;
+    std::map<std::pair<std::string, std::string>, std::vector<CoreEntry>> trees;
     for (const CoreEntry& core : *cores) {
-        trees[{core.site.id, core.tree.id}].push_back(&core);
+        trees[{core.site.id, core.tree.id}].push_back(core);
     }
     const auto is_fresh = [&](CoreId id) { return std::ranges::find(fresh, id) != fresh.end(); };
     int findings = 0;
     for (const auto& [tree, of_tree] : trees) {
-        if (of_tree.size() < 2 || std::ranges::none_of(of_tree, [&](const auto* core) { return is_fresh(core->id); })) {
+        if (of_tree.size() < 2 ||
+            std::ranges::none_of(of_tree, [&](const CoreEntry& core) { return is_fresh(core.id); })) {
             continue;
         }
-        std::vector<AgedCore> known;
-        known.reserve(of_tree.size());
-        for (const CoreEntry* core : of_tree) {
-            auto one = aged(project, *core);
-            if (!one) {
-                return tl::unexpected(one.error());
-            }
-            if (*one) {
-                known.push_back(std::move(**one));
-            }
+        const auto known = aged(project, of_tree);
+        if (!known) {
+            return tl::unexpected(known.error());
         }
-        for (std::size_t i = 0; i < known.size(); ++i) {
+        for (std::size_t i = 0; i < known->size(); ++i) {
             for (std::size_t k = 0; k < i; ++k) {
-                const bool later_fresh = is_fresh(known[i].id);
-                if (!later_fresh && !is_fresh(known[k].id)) {
+                const bool later_fresh = is_fresh((*known)[i].id);
+                if (!later_fresh && !is_fresh((*known)[k].id)) {
                     continue;
                 }
-                const auto noted = compare_pair(project, known[later_fresh ? i : k], known[later_fresh ? k : i], stamp);
+                const auto noted =
+                    compare_pair(project, (*known)[later_fresh ? i : k], (*known)[later_fresh ? k : i], stamp);
                 if (!noted) {
                     return tl::unexpected(noted.error());
                 }

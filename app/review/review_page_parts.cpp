@@ -1,4 +1,6 @@
+#include "app/bench/look/layout.h"
 #include "app/bench/panels/finding_delegate.h"
+#include "app/bench/panels/wrapped_list.h"
 #include "app/bench/scan_view/scan_view.h"
 #include "app/review/core_viewer.h"
 #include "app/review/finding_words.h"
@@ -29,24 +31,6 @@ QLabel* text_label() {
     return label;
 }
 
-/// A list of findings whose rows are as high as their wrapped text.
-class QueueList : public QListWidget {
-public:
-    QueueList() {
-        setFrameShape(QFrame::NoFrame);
-        setMinimumWidth(240);
-        setItemDelegate(new FindingDelegate(this));
-        setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-        setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    }
-
-protected:
-    void resizeEvent(QResizeEvent* event) override {
-        QListWidget::resizeEvent(event);
-        scheduleDelayedItemsLayout();
-    }
-};
-
 } // namespace
 
 ReviewPage::ReviewPage(ProjectDesk& desk, QWidget* parent)
@@ -54,7 +38,7 @@ ReviewPage::ReviewPage(ProjectDesk& desk, QWidget* parent)
     , desk_(desk)
     , scans_(desk)
     , shelf_(std::make_shared<ReadingShelf>())
-    , list_(new QueueList)
+    , list_(new WrappedList)
     , heading_(text_label())
     , title_(text_label())
     , provenance_(text_label())
@@ -63,13 +47,7 @@ ReviewPage::ReviewPage(ProjectDesk& desk, QWidget* parent)
     , years_(new NeighbourYears)
     , comment_(new QLineEdit)
     , buttons_(new QWidget) {
-    auto* parts = new QSplitter;
-    parts->setObjectName("queue-and-finding");
-    parts->addWidget(build_side());
-    parts->addWidget(build_case());
-    parts->setStretchFactor(1, 1);
-    parts->setSizes({330, 1070});
-    parts->setChildrenCollapsible(false);
+    auto* parts = divided("queue-and-finding", Qt::Horizontal, {{build_side(), 3}, {build_case(), 10}});
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(parts);
@@ -90,17 +68,8 @@ ReviewPage::~ReviewPage() {
 
 QWidget* ReviewPage::build_side() {
     list_->setAccessibleName(tr("What waits"));
-    QFont bold = font();
-    bold.setBold(true);
-    heading_->setFont(bold);
-    heading_->setContentsMargins(12, 8, 12, 4);
-    auto* side = new QWidget;
-    auto* layout = new QVBoxLayout(side);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(0);
-    layout->addWidget(heading_);
-    layout->addWidget(list_, 1);
-    return side;
+    make_heading(*heading_);
+    return column({heading_, list_});
 }
 
 QWidget* ReviewPage::build_case() {
@@ -115,24 +84,20 @@ QWidget* ReviewPage::build_case() {
     auto* verdict = new QHBoxLayout(buttons_);
     verdict->setContentsMargins(0, 0, 0, 0);
     verdict->addWidget(comment_, 1);
-    auto* words = new QVBoxLayout;
-    words->setContentsMargins(14, 8, 14, 10);
-    words->setSpacing(6);
-    words->addWidget(story_);
-    words->addWidget(buttons_);
-    auto* head = new QVBoxLayout;
-    head->setContentsMargins(14, 8, 14, 6);
-    head->setSpacing(2);
-    head->addWidget(title_);
-    head->addWidget(provenance_);
-    auto* box = new QWidget;
-    auto* layout = new QVBoxLayout(box);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(0);
-    layout->addLayout(head);
-    layout->addWidget(viewer_, 1);
-    layout->addWidget(years_);
-    layout->addLayout(words);
+    auto* words = new QWidget;
+    auto* words_layout = new QVBoxLayout(words);
+    words_layout->setContentsMargins(14, 8, 14, 10);
+    words_layout->setSpacing(6);
+    words_layout->addWidget(story_);
+    words_layout->addWidget(buttons_);
+    auto* head = new QWidget;
+    auto* head_layout = new QVBoxLayout(head);
+    head_layout->setContentsMargins(14, 8, 14, 6);
+    head_layout->setSpacing(2);
+    head_layout->addWidget(title_);
+    head_layout->addWidget(provenance_);
+    auto* box = column({head, viewer_, years_, words});
+    qobject_cast<QVBoxLayout*>(box->layout())->setStretchFactor(viewer_, 1);
     return box;
 }
 

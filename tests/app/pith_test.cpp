@@ -1,48 +1,20 @@
 #include "app/bench/panels/message_bar.h"
 #include "app/bench/panels/pith_panel.h"
-#include "app/bench/scan_view/scan_view.h"
-#include "app/bench/window/main_window.h"
-#include "tests/app/fake_scan.h"
+#include "tests/app/bench_at_fake.h"
 
 #include <gtest/gtest.h>
 
 #include <QLabel>
-#include <QTest>
 #include <algorithm>
 
 namespace pithward::bench {
 namespace {
 
-/// A person at the window with one fake core, whose straight boundaries end at x = 1900 and tell nothing of the pith.
-class PithByHandTest : public testing::Test {
+/// The fake core's straight boundaries end at x = 1900 and tell nothing of the pith.
+class PithByHandTest : public BenchAtFake {
 protected:
-    void SetUp() override {
-        window.resize(1400, 900);
-        window.show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
-        window.control().open({"a.png"});
-        ASSERT_TRUE(QTest::qWaitFor([&] { return window.control().model().core() != nullptr; }));
-        QCoreApplication::processEvents();
-        window.actions().at(ActionId::ShowPixels)->trigger();
-        window.view().go_to({1800, 100});
-        before = reading();
-    }
-    const Reading& reading() { return window.control().model().core()->reading; }
-    const Document& document() { return *window.control().model().document(); }
-    QPoint on_view(ImagePoint at) { return window.view().view().to_view(at).toPoint(); }
-    void point(ImagePoint at) {
-        // A mouse that is there already, from the test before, tells of no move.
-        QTest::mouseMove(window.view().viewport(), on_view(at + ImagePoint{-20, -20}));
-        QTest::mouseMove(window.view().viewport(), on_view(at));
-    }
-    void drag(ImagePoint from, ImagePoint to) {
-        QWidget* canvas = window.view().viewport();
-        point(from);
-        QTest::mousePress(canvas, Qt::LeftButton, {}, on_view(from));
-        QTest::mouseMove(canvas, on_view((from + to) * 0.5));
-        QTest::mouseMove(canvas, on_view(to));
-        QTest::mouseRelease(canvas, Qt::LeftButton, {}, on_view(to));
-    }
+    void SetUp() override { open("a.png", {1800, 100}); }
+    const Document& document() { return *model().document(); }
     bool comes_to_rest() {
         return QTest::qWaitFor([&] { return !window.pith().busy(); }) && (QCoreApplication::processEvents(), true);
     }
@@ -58,10 +30,6 @@ protected:
         }
         return text;
     }
-
-    Appearance appearance;
-    MainWindow window{open_fake, appearance};
-    Reading before;
 };
 
 TEST_F(PithByHandTest, StraightRingsTellNoPithAndTheFindingSaysWhy) {

@@ -2,10 +2,8 @@
 #include "app/bench/panels/break_dialog.h"
 #include "app/bench/panels/message_bar.h"
 #include "app/bench/panels/scale_dialog.h"
-#include "app/bench/scan_view/scan_view.h"
-#include "app/bench/window/main_window.h"
 #include "app/bench/window/window_memory.h"
-#include "tests/app/fake_scan.h"
+#include "tests/app/bench_at_fake.h"
 
 #include <gtest/gtest.h>
 #include <sys/resource.h>
@@ -15,7 +13,6 @@
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTemporaryDir>
-#include <QTest>
 #include <csignal>
 
 namespace pithward::bench {
@@ -40,33 +37,9 @@ private:
 };
 
 /// A person at the dialogs of the window, with one fake core.
-class WindowDialogs : public testing::Test {
+class WindowDialogs : public BenchAtFake {
 protected:
-    void SetUp() override {
-        window.resize(1400, 900);
-        window.show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
-        open("a.png");
-    }
-    void open(const QString& path) {
-        window.control().open({path});
-        ASSERT_TRUE(QTest::qWaitFor([&] { return !window.control().jobs().busy() && model().core() != nullptr; }));
-        QCoreApplication::processEvents();
-        window.view().show_pixels();
-        window.view().go_to({400, 100});
-    }
-    const BenchModel& model() { return window.control().model(); }
-    const Reading& reading() { return model().core()->reading; }
-    void trigger(ActionId id) {
-        window.actions().at(id)->trigger();
-        QCoreApplication::processEvents();
-    }
-    void click(ImagePoint at) {
-        const QPoint place = window.view().view().to_view(at).toPoint();
-        QTest::mouseMove(window.view().viewport(), place);
-        QTest::mouseClick(window.view().viewport(), Qt::LeftButton, {}, place);
-        QCoreApplication::processEvents();
-    }
+    void SetUp() override { open("a.png", {400, 100}); }
     template <typename Dialog>
     Dialog* dialog() {
         EXPECT_TRUE(QTest::qWaitFor([&] { return window.findChild<Dialog*>() != nullptr; }));
@@ -80,13 +53,9 @@ protected:
         }
         return nullptr;
     }
-
-    Appearance appearance;
-    MainWindow window{open_fake, appearance};
 };
 
 TEST_F(WindowDialogs, TheScaleOfARulerIsUsedWithoutLosingABoundaryAndCanBeUndone) {
-    const Reading before = reading();
     const double width = model().core()->series.rings[3].width->value();
     trigger(ActionId::ReadRuler);
     click({150, 60});
@@ -141,7 +110,6 @@ TEST_F(WindowDialogs, AnExportIsShownBeforeItIsWritten) {
 }
 
 TEST_F(WindowDialogs, WhereAnExportCantBeWrittenTheReasonIsToldAndNothingIsLost) {
-    const Reading before = reading();
     for (const char* path : {"/nonexistent/place/a.csv", "/proc/a.csv", "/dev/null/a.csv"}) {
         trigger(ActionId::ExportCsv);
         auto* shown = dialog<ExportDialog>();

@@ -1,66 +1,25 @@
 #include "app/bench/lanes/series_plot.h"
 #include "app/bench/lanes/strip_lane.h"
 #include "app/bench/panels/message_bar.h"
-#include "app/bench/scan_view/scan_view.h"
-#include "app/bench/window/main_window.h"
 #include "app/picture/nearest_mark.h"
-#include "tests/app/fake_scan.h"
+#include "tests/app/bench_at_fake.h"
 
 #include <gtest/gtest.h>
 
-#include <QTest>
 #include <numbers>
 
 namespace pithward::bench {
 namespace {
 
-/// A person at the window with one fake core: boundaries at x = 140, 180, ... on y = 100.
-class WindowEdits : public testing::Test {
+class WindowEdits : public BenchAtFake {
 protected:
-    void SetUp() override {
-        window.resize(1400, 900);
-        window.show();
-        ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
-        window.control().open({"a.png"});
-        ASSERT_TRUE(QTest::qWaitFor([&] { return model().core() != nullptr; }));
-        settle();
-        trigger(ActionId::ShowPixels);
-        window.view().go_to({400, 100});
-        before = reading();
-    }
-    static void settle() { QCoreApplication::processEvents(); }
-    const BenchModel& model() { return window.control().model(); }
-    const Reading& reading() { return model().core()->reading; }
+    void SetUp() override { open("a.png", {400, 100}); }
     const RingSeries& series() { return model().core()->series; }
-    QWidget* canvas() { return window.view().viewport(); }
-    QPoint on_view(ImagePoint at) { return window.view().view().to_view(at).toPoint(); }
-    void trigger(ActionId id) {
-        window.actions().at(id)->trigger();
-        settle();
-    }
-    void point(ImagePoint at) { QTest::mouseMove(canvas(), on_view(at)); }
-    void click(ImagePoint at) {
-        point(at);
-        QTest::mouseClick(canvas(), Qt::LeftButton, {}, on_view(at));
-        settle();
-    }
-    void drag(ImagePoint from, ImagePoint to) {
-        point(from);
-        QTest::mousePress(canvas(), Qt::LeftButton, {}, on_view(from));
-        QTest::mouseMove(canvas(), on_view((from + to) * 0.5));
-        QTest::mouseMove(canvas(), on_view(to));
-        QTest::mouseRelease(canvas(), Qt::LeftButton, {}, on_view(to));
-        settle();
-    }
     void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
         QTest::keyClick(&window.view(), key, with);
         settle();
     }
     const Boundary& nth(std::size_t i) { return reading().boundaries.at(i); }
-
-    Appearance appearance;
-    MainWindow window{open_fake, appearance};
-    Reading before;
 };
 
 TEST_F(WindowEdits, AClickTakesABoundaryUpAndCConfirmsItAndGoesOn) {

@@ -17,14 +17,9 @@ constexpr int place_role = FindingDelegate::body_role + 1;
 } // namespace
 
 FindingsList::FindingsList(const BenchModel& model, QWidget* parent)
-    : QListWidget(parent)
+    : WrappedList(parent)
     , model_(model) {
     setAccessibleName(tr("Findings"));
-    setFrameShape(QFrame::NoFrame);
-    setMinimumWidth(230);
-    setItemDelegate(new FindingDelegate(this));
-    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     connect(&model_, &BenchModel::changed, this, &FindingsList::refill);
     connect(this, &QListWidget::itemClicked, this, &FindingsList::choose);
     connect(this, &QListWidget::itemActivated, this, &FindingsList::choose);
@@ -89,11 +84,6 @@ void FindingsList::step(int by) {
 void FindingsList::choose(const QListWidgetItem* item) {
     const QPointF place = item->data(place_role).toPointF();
     emit finding_chosen(row(item) + 1, {place.x(), place.y()});
-}
-
-void FindingsList::resizeEvent(QResizeEvent* event) {
-    QListWidget::resizeEvent(event);
-    scheduleDelayedItemsLayout(); // rows are as high as their wrapped text
 }
 
 } // namespace pithward::bench

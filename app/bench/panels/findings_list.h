@@ -1,14 +1,14 @@
 #pragma once
 
 #include "app/bench/model/bench_model.h"
+#include "app/bench/panels/wrapped_list.h"
 
-#include <QListWidget>
 #include <optional>
 
 namespace pithward::bench {
 
 /// The open findings of the present core, each with its reason and proposal. Their numbers are those on the scan.
-class FindingsList : public QListWidget {
+class FindingsList : public WrappedList {
     Q_OBJECT
 
 public:
@@ -23,9 +23,6 @@ public:
 signals:
     /// A finding by its number, from 1, and where it is.
     void finding_chosen(int number, pithward::ImagePoint at);
-
-protected:
-    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void refill();

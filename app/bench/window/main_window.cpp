@@ -3,6 +3,7 @@
 #include "app/bench/lanes/series_plot.h"
 #include "app/bench/lanes/strip_lane.h"
 #include "app/bench/look/icons.h"
+#include "app/bench/look/layout.h"
 #include "app/bench/model/demo_site.h"
 #include "app/bench/panels/core_list.h"
 #include "app/bench/panels/findings_list.h"
@@ -21,67 +22,11 @@
 #include <QLabel>
 #include <QMenuBar>
 #include <QMimeData>
-#include <QScrollArea>
-#include <QSplitter>
 #include <QStackedWidget>
 #include <QStatusBar>
 #include <QToolBar>
-#include <QVBoxLayout>
 
 namespace pithward::bench {
-
-namespace {
-
-QLabel* heading(const QString& text) {
-    auto* label = new QLabel(text);
-    QFont font = label->font();
-    font.setBold(true);
-    label->setFont(font);
-    label->setContentsMargins(12, 8, 12, 4);
-    return label;
-}
-
-/// What keeps its height and is scrolled where there is less room, so that no line is cut.
-QScrollArea* scrolled(QWidget* inner) {
-    auto* area = new QScrollArea;
-    area->setWidget(inner);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    area->setFocusPolicy(Qt::NoFocus);
-    return area;
-}
-
-/// Parts with movable lines between them, in shares of the whole.
-QSplitter* divided(const QString& name, Qt::Orientation direction,
-                   std::initializer_list<std::pair<QWidget*, int>> parts) {
-    constexpr int share_size = 100;
-    auto* splitter = new QSplitter(direction);
-    splitter->setObjectName(name);
-    QList<int> sizes;
-    for (const auto& [part, share] : parts) {
-        splitter->addWidget(part);
-        splitter->setStretchFactor(splitter->count() - 1, share);
-        sizes << share * share_size;
-    }
-    splitter->setSizes(sizes);
-    splitter->setChildrenCollapsible(false);
-    splitter->setHandleWidth(5);
-    return splitter;
-}
-
-QWidget* column(std::initializer_list<QWidget*> parts) {
-    auto* box = new QWidget;
-    auto* layout = new QVBoxLayout(box);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(0);
-    for (QWidget* part : parts) {
-        layout->addWidget(part);
-    }
-    return box;
-}
-
-} // namespace
 
 MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* parent)
     : QMainWindow(parent)
