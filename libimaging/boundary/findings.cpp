@@ -79,6 +79,11 @@ void overlooked_boundaries(Reading& reading) {
     }
 }
 
+/// A break is one place to look at, however long; where it begins and ends its own entry tells.
+ImagePoint middle_of_break(const Break& stretch) {
+    return {0.5 * (stretch.from.x + stretch.to.x), 0.5 * (stretch.from.y + stretch.to.y)};
+}
+
 void long_breaks(Reading& reading) {
     for (const Break& stretch : reading.breaks) {
         const auto calibration = reading.calibrations.find(reading.path.legs[stretch.leg].scan);
@@ -89,8 +94,7 @@ void long_breaks(Reading& reading) {
         Finding finding;
         finding.kind = FindingKind::LostWood;
         finding.leg = stretch.leg;
-        finding.at = stretch.from;
-        finding.to = stretch.to;
+        finding.at = middle_of_break(stretch);
         finding.reason = "the core is broken here; it was taken as a crack that lost no wood";
         finding.proposal = "compare the two edges; if they don't fit, mark lost wood and say how many rings are gone";
         Break lost = stretch;
@@ -114,8 +118,7 @@ void breaks_in_wide_rings(Reading& reading, const ProposedRings& rings) {
         Finding finding;
         finding.kind = FindingKind::PossiblyOverlooked;
         finding.leg = stretch.leg;
-        finding.at = stretch.from;
-        finding.to = stretch.to;
+        finding.at = middle_of_break(stretch);
         finding.reason =
             "the core is broken here within a ring wider than its neighbours: a boundary may lie in the break";
         finding.proposal = "look at both edges of the break; if a year ends at one of them, add its boundary there";

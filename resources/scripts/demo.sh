@@ -37,7 +37,7 @@ series_of() {
 show_demo_core() {
     local stem=${1%.*} wood=$2 line name series number=0
     while read -r line; do
-        if [[ $line =~ :\ ([0-9]+)\ rings,\ ([0-9]+)\ findings$ ]]; then
+        if [[ $line =~ :\ ([0-9]+)\ rings?,\ ([0-9]+)\ findings?$ ]]; then
             number=$((number + 1))
             read -r name series < <(series_of "$demo_results/$stem.csv" "$number")
             printf '%-8s %-15s %6s   %-20s %8s\n' "$name" "$wood" "${BASH_REMATCH[1]}" "$series" "${BASH_REMATCH[2]}"

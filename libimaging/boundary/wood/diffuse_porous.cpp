@@ -25,6 +25,9 @@ constexpr double reach_mm = 0.15;      ///< Half window of the tracing.
 /// A line thinner than the blur begins where this share of the fall is done, not half: its blurred flank is as broad as
 /// the blur, and so lies mostly on the line's light side.
 constexpr double line_begins = 0.75;
+/// Deviation that stays however many lanes agree: lines differ in breadth and shade. From rendered cores
+/// (tests/accuracy), not from theory.
+constexpr double scatter_mm = 0.005;
 
 /// Thin faint lines in strong speckle: they show only when they are followed across the core.
 const FlowPlan flow_plan{
@@ -152,6 +155,7 @@ std::vector<Mark> diffuse_porous_marks(const FlatStrip& strip) {
         marks[k].column = column_of(line, falls[k], line_begins);
     }
     trace_marks(strip, strip.signal, line, std::vector<double>(marks.size(), reach_mm / strip.px_mm), marks);
+    widen_deviations(marks, scatter_mm);
     judge_marks(marks, line, level_mm, strip.px_mm, odds);
     return marks;
 }

@@ -30,4 +30,10 @@ void judge_marks(std::vector<Mark>& marks, const std::vector<float>& line, doubl
     }
 }
 
+void widen_deviations(std::vector<Mark>& marks, double scatter_mm) {
+    for (Mark& mark : marks) {
+        mark.sd_mm = std::hypot(mark.sd_mm, scatter_mm);
+    }
+}
+
 } // namespace pithward::boundary

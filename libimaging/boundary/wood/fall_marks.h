@@ -17,4 +17,7 @@ namespace pithward::boundary {
 void judge_marks(std::vector<Mark>& marks, const std::vector<float>& line, double level_mm, double px_mm,
                  const OddsModel& odds);
 
+/// Adds to the deviations of traced marks what stays however many lanes agree: `scatter_mm`, for the kind of wood.
+void widen_deviations(std::vector<Mark>& marks, double scatter_mm);
+
 } // namespace pithward::boundary

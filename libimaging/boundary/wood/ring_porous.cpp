@@ -24,6 +24,9 @@ constexpr double reach_mm = 0.25;    ///< Half window of the tracing.
 /// A row of vessels begins where this share of the fall is done, not half: its vessels are round, so that their cover
 /// fades toward the boundary, and not all of them touch it.
 constexpr double row_begins = 0.67;
+/// Deviation that stays however many lanes agree, since vessels touch the boundary where they happen to lie. From
+/// rendered cores (tests/accuracy), not from theory.
+constexpr double scatter_mm = 0.015;
 
 constexpr double zone_soft_mm = 0.06;   ///< Smoothing of the profile in which the zone of large vessels is seen.
 constexpr double zone_gap_mm = 0.12;    ///< Vessels farther apart than this are not of one zone.
@@ -124,6 +127,7 @@ std::vector<Mark> ring_porous_marks(const FlatStrip& strip) {
         marks[k].column = column_of(line, falls[k], row_begins);
     }
     trace_marks(strip, strip.signal, line, std::vector<double>(marks.size(), reach_mm / strip.px_mm), marks);
+    widen_deviations(marks, scatter_mm);
     judge_marks(marks, line, level_mm, strip.px_mm, odds);
     return marks;
 }
