@@ -88,7 +88,9 @@ QWidget* MainWindow::build_bench() {
 QWidget* MainWindow::build_panel() {
     cores_heading_ = heading(tr("Cores"));
     auto* facts = column({cores_heading_, cores_, heading(tr("Reading")), scrolled(reading_)});
-    auto* findings = column({heading(tr("Findings")), findings_, heading(tr("Pith")), pith_panel_});
+    auto* findings = divided(
+        "findings-and-pith", Qt::Vertical,
+        {{column({heading(tr("Findings")), findings_}), 3}, {column({heading(tr("Pith")), scrolled(pith_panel_)}), 2}});
     return divided("facts-and-findings", Qt::Horizontal, {{facts, 6}, {findings, 5}});
 }
 
