@@ -1,8 +1,7 @@
 #include "app/review/scan_fetcher.h"
 
+#include "app/bench/model/beside_window.h"
 #include "app/project/project_scan.h"
-
-#include <QtConcurrentRun>
 
 namespace pithward::bench {
 
@@ -30,22 +29,24 @@ void ScanFetcher::fetch(const record::CoreEntry& core, std::function<void(const 
         done(here->second);
         return;
     }
-    QtConcurrent::run(&pool_, [overview = desk_.overview(), core, opener = desk_.opener()] {
+    const auto open = [overview = desk_.overview(), core, opener = desk_.opener()] {
         return open_project_scan(overview, core, opener);
-    }).then(this, [this, number, name = core.core.scan, done = std::move(done)](Outcome<ProjectScan> found) {
-        if (number != asked_) {
-            return;
-        }
-        if (!found) {
-            done(tl::unexpected(found.error()));
-            return;
-        }
-        if (kept_.size() >= most_kept) {
-            kept_.clear();
-        }
-        kept_[name] = std::make_shared<const OpenedScan>(std::move(found->scan));
-        done(kept_[name]);
-    });
+    };
+    beside_window(pool_, this, open,
+                  [this, number, name = core.core.scan, done = std::move(done)](Outcome<ProjectScan> found) {
+                      if (number != asked_) {
+                          return;
+                      }
+                      if (!found) {
+                          done(tl::unexpected(found.error()));
+                          return;
+                      }
+                      if (kept_.size() >= most_kept) {
+                          kept_.clear();
+                      }
+                      kept_[name] = std::make_shared<const OpenedScan>(std::move(found->scan));
+                      done(kept_[name]);
+                  });
 }
 
 } // namespace pithward::bench

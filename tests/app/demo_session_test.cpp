@@ -51,7 +51,7 @@ protected:
         ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
     }
     void wait() {
-        ASSERT_TRUE(QTest::qWaitFor([&] { return !window.control().jobs().busy(); }, 60'000));
+        ASSERT_TRUE(QTest::qWaitFor([&] { return !window.control().jobs().busy() && !window.pith().busy(); }, 60'000));
         QCoreApplication::processEvents();
     }
     void key(Qt::Key key, Qt::KeyboardModifiers with = Qt::NoModifier) {
@@ -260,6 +260,7 @@ TEST_F(WindowOnDemo, FromOpeningToAFileThatHoldsTheTruth) {
     const auto rings = series().rings.size();
     key(Qt::Key_L);
     EXPECT_EQ(series().rings.size(), rings + 1);
+    wait();
     const Reading changed = reading();
 
     // Everything back, everything again, and back to what is true.
@@ -272,9 +273,11 @@ TEST_F(WindowOnDemo, FromOpeningToAFileThatHoldsTheTruth) {
         return steps;
     };
     const int undone = run(ActionId::Undo);
+    wait();
     EXPECT_EQ(undone, 4);
     EXPECT_EQ(reading(), proposed);
     EXPECT_EQ(run(ActionId::Redo), undone);
+    wait();
     EXPECT_EQ(reading(), changed);
     run(ActionId::Undo);
     settle_findings(truth);

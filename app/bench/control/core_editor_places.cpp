@@ -1,9 +1,8 @@
 #include "app/bench/control/core_editor.h"
+#include "app/bench/model/beside_window.h"
 #include "app/picture/nearest_mark.h"
 #include "libcore/edit/path_order.h"
 #include "libcore/edit/reading_edits.h"
-
-#include <QtConcurrent>
 
 // Edits that put something at a place on the scan.
 
@@ -53,15 +52,15 @@ void CoreEditor::add(ImagePoint at, bool freely) {
     request.calibration = *scan.calibration;
     request.wood = reading.wood;
     request.at = at;
-    QtConcurrent::run(&looking_, [near = scan.opened->near, request] {
-        return near(request);
-    }).then(this, [this, path = reading.path, leg = foot->leg](const Outcome<std::optional<Candidate>>& found) {
+    const auto look = [near = scan.opened->near, request] { return near(request); };
+    const auto place = [this, path = reading.path, leg = foot->leg](const Outcome<std::optional<Candidate>>& found) {
         if (!found) {
             tell(found.error());
         } else {
             place_found(path, leg, *found);
         }
-    });
+    };
+    beside_window(looking_, this, look, place);
 }
 
 void CoreEditor::place_found(const Path& path, std::size_t leg, const std::optional<Candidate>& found) {

@@ -1,12 +1,12 @@
 #include "app/bench/control/pith_keeper.h"
 
 #include "app/bench/control/core_reader.h"
+#include "app/bench/model/beside_window.h"
 #include "app/picture/nearest_mark.h"
 #include "libcore/edit/apply.h"
 #include "libcore/edit/edits_between.h"
 #include "libcore/pith/pith_by_hand.h"
 
-#include <QtConcurrentRun>
 #include <algorithm>
 
 namespace pithward::bench {
@@ -149,16 +149,17 @@ void PithKeeper::begin(Reading asked, std::string label) {
     const PithKnowledge knowledge = knowledge_of(scan.opened->field);
     Work work;
     work.stop = stop_.get_token();
-    auto judged = QtConcurrent::run(&pool_, [asked = judging.asked, series = model_.core()->series, knowledge, work] {
+    const auto judge = [asked = judging.asked, series = model_.core()->series, knowledge, work] {
         return judge_pith(asked, series, knowledge, work);
-    });
-    judged.then(this, [this, judging = std::move(judging), stop = stop_.get_token()](const PithJudgement& judgement) {
+    };
+    const auto taken = [this, judging = std::move(judging), stop = stop_.get_token()](const PithJudgement& judgement) {
         if (!stop.stop_requested()) {
             running_ = false;
             by_person_ = false;
             take(judging, judgement);
         }
-    });
+    };
+    beside_window(pool_, this, judge, taken);
 }
 
 void PithKeeper::take(const Judging& judging, const PithJudgement& judgement) {

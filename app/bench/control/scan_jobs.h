@@ -1,12 +1,11 @@
 #pragma once
 
+#include "app/bench/model/beside_window.h"
 #include "libcore/specimen/work.h"
 
-#include <QFuture>
 #include <QObject>
 #include <QString>
 #include <QThreadPool>
-#include <QtConcurrentRun>
 #include <functional>
 #include <memory>
 #include <stop_token>
@@ -28,9 +27,8 @@ public:
     template <typename T>
     void start(const QString& title, std::function<T(const Work&)> work, std::function<void(T)> done) {
         const auto job = begin(title);
-        QtConcurrent::run(&pool_, [work = std::move(work), how = work_of(job)] {
-            return work(how);
-        }).then(this, [this, job, done = std::move(done)](T result) {
+        const auto run = [work = std::move(work), how = work_of(job)] { return work(how); };
+        beside_window(pool_, this, run, [this, job, done = std::move(done)](T result) {
             if (finish(job)) {
                 done(std::move(result));
             }

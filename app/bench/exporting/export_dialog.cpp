@@ -1,5 +1,7 @@
 #include "app/bench/exporting/export_dialog.h"
 
+#include "app/bench/model/beside_window.h"
+
 #include <QComboBox>
 #include <QCoreApplication>
 #include <QDialogButtonBox>
@@ -13,7 +15,6 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QStackedWidget>
-#include <QtConcurrent>
 
 namespace pithward::bench {
 
@@ -113,9 +114,8 @@ void ExportDialog::prepare() {
     path_->setText(QString::fromStdString(proposed_name(*input_.scan, format())));
     said_->setText(tr("Preparing…"));
     const std::stop_token stop = stop_.get_token();
-    QtConcurrent::run(&pool_, [bytes = format().bytes, input = input_, stop] {
-        return bytes(input, Work{stop, {}});
-    }).then(this, [this, stop](const Outcome<ExportBytes>& made) {
+    const auto make = [bytes = format().bytes, input = input_, stop] { return bytes(input, Work{stop, {}}); };
+    beside_window(pool_, this, make, [this, stop](const Outcome<ExportBytes>& made) {
         if (!stop.stop_requested()) {
             show_made(made);
         }

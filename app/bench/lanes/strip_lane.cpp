@@ -2,11 +2,11 @@
 
 #include "app/bench/lanes/joined_strips.h"
 #include "app/bench/look/appearance.h"
+#include "app/bench/model/beside_window.h"
 #include "app/picture/ring_places.h"
 
 #include <QMouseEvent>
 #include <QPainter>
-#include <QtConcurrent>
 #include <algorithm>
 #include <cmath>
 
@@ -61,9 +61,10 @@ void StripLane::fetch() {
             requests.back().calibration = *scan->calibration;
         }
     }
-    QtConcurrent::run(&pool_, [strip = scan->opened->strip, requests, stop = stop_.get_token()] {
+    const auto make = [strip = scan->opened->strip, requests, stop = stop_.get_token()] {
         return joined_strips(strip, requests, Work{stop, {}});
-    }).then(this, [this, path = shown_path_](const Outcome<StripImage>& made) {
+    };
+    beside_window(pool_, this, make, [this, path = shown_path_](const Outcome<StripImage>& made) {
         if (made && path == shown_path_) { // a fault is told where the core itself is read
             picture_ = made->picture;
             light_ = made->light;
