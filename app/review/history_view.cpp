@@ -188,7 +188,7 @@ void HistoryView::show_entry() {
     words_->setText(tr("%1: %2. %3.")
                         .arg(is_now ? tr("As it is now") : tr("As it was after this"),
                              QString::fromStdString(review::told_counts(standing)),
-                             tr("%n open findings", nullptr, standing.open_findings)));
+                             tr("Open findings: %1").arg(standing.open_findings)));
     if (scan_ != nullptr) {
         viewer_->show_reading(scan_, *then);
     }

@@ -84,18 +84,8 @@ QWidget* ReviewPage::build_case() {
     auto* verdict = new QHBoxLayout(buttons_);
     verdict->setContentsMargins(0, 0, 0, 0);
     verdict->addWidget(comment_, 1);
-    auto* words = new QWidget;
-    auto* words_layout = new QVBoxLayout(words);
-    words_layout->setContentsMargins(14, 8, 14, 10);
-    words_layout->setSpacing(6);
-    words_layout->addWidget(story_);
-    words_layout->addWidget(buttons_);
-    auto* head = new QWidget;
-    auto* head_layout = new QVBoxLayout(head);
-    head_layout->setContentsMargins(14, 8, 14, 6);
-    head_layout->setSpacing(2);
-    head_layout->addWidget(title_);
-    head_layout->addWidget(provenance_);
+    auto* words = column({story_, buttons_}, {14, 8, 14, 10}, 6);
+    auto* head = column({title_, provenance_}, {14, 8, 14, 6}, 2);
     auto* box = column({head, viewer_, years_, words});
     qobject_cast<QVBoxLayout*>(box->layout())->setStretchFactor(viewer_, 1);
     return box;
@@ -133,8 +123,8 @@ void ReviewPage::put_items(std::vector<QueueItem> items) {
     }
     const auto findings =
         static_cast<int>(std::ranges::count_if(items_, [](const QueueItem& one) { return one.finding.has_value(); }));
-    heading_->setText(whom_ == Waits::SecondPerson ? tr("Wait for a second person: %n findings", nullptr, findings)
-                                                   : tr("Wait for the analysts: %n findings", nullptr, findings));
+    heading_->setText(whom_ == Waits::SecondPerson ? tr("Findings that wait for a second person: %1").arg(findings)
+                                                   : tr("Findings that wait for the analysts: %1").arg(findings));
     show_row(list_->currentRow());
 }
 

@@ -48,6 +48,7 @@ TEST(DemoTable, HasALineForEachCoreOfTheSheet) {
         std::getline(table, line);
         EXPECT_EQ(first_word(line), core) << line;
         EXPECT_NE(line.find(" to 2023 "), std::string::npos) << line;
+        EXPECT_EQ(line.ends_with(" 1"), core == one_finding) << "choose another core: " << line;
     }
 }
 

@@ -47,11 +47,11 @@ QWidget* divided(const QString& name, Qt::Orientation direction,
     return splitter;
 }
 
-QWidget* column(std::initializer_list<QWidget*> parts) {
+QWidget* column(std::initializer_list<QWidget*> parts, const QMargins& around, int between) {
     auto* box = new QWidget;
     auto* layout = new QVBoxLayout(box);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(0);
+    layout->setContentsMargins(around);
+    layout->setSpacing(between);
     for (QWidget* part : parts) {
         layout->addWidget(part);
     }

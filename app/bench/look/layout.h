@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QMargins>
 #include <QString>
 #include <initializer_list>
 #include <utility>
@@ -20,7 +21,7 @@ void make_heading(QLabel& label);
 [[nodiscard]] QWidget* divided(const QString& name, Qt::Orientation direction,
                                std::initializer_list<std::pair<QWidget*, int>> parts);
 
-/// Parts one under the other, without room between them.
-[[nodiscard]] QWidget* column(std::initializer_list<QWidget*> parts);
+/// Parts one under the other, with room around and between them.
+[[nodiscard]] QWidget* column(std::initializer_list<QWidget*> parts, const QMargins& around = {}, int between = 0);
 
 } // namespace pithward::bench
