@@ -13,7 +13,6 @@
 #include <algorithm>
 #include <cstdio>
 #include <filesystem>
-#include <iterator>
 #include <map>
 #include <set>
 
@@ -102,9 +101,6 @@ public:
         return findings;
     }
 
-    /// The readings that were kept.
-    [[nodiscard]] const std::vector<FreshReading>& fresh() const { return fresh_; }
-
 private:
     [[nodiscard]] Outcome<ScanFile> scan_of(const CoreEntry& core) const {
         if (core.core.scan.empty()) {
@@ -147,7 +143,6 @@ private:
         if (!kept) {
             return tl::unexpected(std::move(kept.error()));
         }
-        fresh_.push_back({core.id, *kept});
         if (!quiet_) {
             std::fprintf(stderr, "%s: %zu rings, %d findings\n", core.core.id.c_str(), measured->series.rings.size(),
                          findings);
@@ -159,7 +154,6 @@ private:
     const MeasureOptions& options_;
     MeasureTask task_;
     bool quiet_;
-    std::vector<FreshReading> fresh_;
 };
 
 /// The cores to read: those named, or those without a reading.
@@ -187,12 +181,8 @@ Outcome<std::vector<CoreEntry>> wanted_cores(const Project& project, std::set<st
 }
 
 /// What the cores of a site tell of each other; answers with how many findings came in.
-Outcome<int> compare_cores(Project& project, const std::vector<FreshReading>& fresh, const EditStamp& stamp) {
-    std::vector<record::CoreId> cores;
-    std::ranges::transform(fresh, std::back_inserter(cores), &FreshReading::core);
-    return judge_piths_by_site(project, fresh, stamp).and_then([&] {
-        return compare_tree_ages(project, cores, stamp);
-    });
+Outcome<int> compare_cores(Project& project, const EditStamp& stamp) {
+    return judge_piths_by_site(project, stamp).and_then([&] { return compare_tree_ages(project, stamp); });
 }
 
 } // namespace
@@ -232,7 +222,7 @@ Exit measure_project(const MeasureOptions& options, const CommonOptions& common)
         ++counts.read;
         counts.findings += *findings;
     }
-    const auto compared = compare_cores(*project, reader.fresh(), stamp_now(options.by));
+    const auto compared = compare_cores(*project, stamp_now(options.by));
     if (!compared) {
         return report(compared.error());
     }

@@ -58,15 +58,21 @@ PithKnowledge knowledge_of(const Tree& tree) {
     return knowledge;
 }
 
-Outcome<void> judge_piths_by_site(record::Project& project, std::span<const FreshReading> fresh,
-                                  const EditStamp& stamp) {
+Outcome<void> judge_piths_by_site(record::Project& project, const EditStamp& stamp) {
     constexpr std::size_t least_others = 3;
     const auto cores = project.cores();
-    const auto known = cores ? known_widths(project, *cores) : tl::unexpected(cores.error());
+    const auto readings = project.readings();
+    if (!cores || !readings) {
+        return tl::unexpected(cores ? readings.error() : cores.error());
+    }
+    const auto known = known_widths(project, *cores);
     if (!known) {
         return tl::unexpected(known.error());
     }
-    for (const FreshReading& one : fresh) {
+    for (const record::ReadingEntry& one : *readings) {
+        if (!one.untouched()) {
+            continue;
+        }
         const auto core = std::ranges::find(*cores, one.core, &CoreEntry::id);
         std::vector<std::vector<double>> others;
         others.reserve(known->size());
@@ -80,7 +86,7 @@ Outcome<void> judge_piths_by_site(record::Project& project, std::span<const Fres
         }
         PithKnowledge knowledge = knowledge_of(core->tree);
         knowledge.growth = pith::growth_of_site(others);
-        if (auto judged = judge_again(project, one.reading, knowledge, stamp); !judged) {
+        if (auto judged = judge_again(project, one.id, knowledge, stamp); !judged) {
             return judged;
         }
     }

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <utility>
 
 namespace pithward::batch {
@@ -13,27 +14,27 @@ namespace pithward::batch {
 namespace {
 
 using record::CoreEntry;
-using record::CoreId;
 
 /// A core of a tree with its accepted reading, where that tells the year of the pith.
 struct AgedCore {
-    CoreId id;
     ReadingId reading;
+    bool untouched = false; ///< By a person.
     field::DatedPith dated;
 };
 
 /// Those of a tree's cores that tell it.
-Outcome<std::vector<AgedCore>> aged(const record::Project& project, std::span<const CoreEntry> cores) {
+Outcome<std::vector<AgedCore>> aged(const record::Project& project, std::span<const CoreEntry> cores,
+                                    const std::set<ReadingId>& untouched) {
     std::vector<AgedCore> known;
     const auto see = [&](const CoreEntry& core, const Reading& reading, const RingSeries& series) {
         if (const auto year = pith_year(reading, series)) {
-            known.push_back({core.id, *core.accepted, {core.core, *year}});
+            known.push_back({*core.accepted, untouched.contains(*core.accepted), {core.core, *year}});
         }
     };
     return each_accepted(project, cores, see).map([&] { return std::move(known); });
 }
 
-/// One finding for each pair, on the one of the two that was read last.
+/// One finding for each pair, on the one of the two that was read last and that no person has touched.
 Outcome<bool> compare_pair(record::Project& project, const AgedCore& noted, const AgedCore& other,
                            const EditStamp& stamp) {
     const auto remark = field::tree_ages_remark(noted.dated, other.dated);
@@ -55,34 +56,40 @@ Outcome<bool> compare_pair(record::Project& project, const AgedCore& noted, cons
 
 } // namespace
 
-Outcome<int> compare_tree_ages(record::Project& project, std::span<const CoreId> fresh, const EditStamp& stamp) {
+Outcome<int> compare_tree_ages(record::Project& project, const EditStamp& stamp) {
     const auto cores = project.cores();
-    if (!cores) {
-        return tl::unexpected(cores.error());
+    const auto readings = project.readings();
+    if (!cores || !readings) {
+        return tl::unexpected(cores ? readings.error() : cores.error());
     }
     std::map<std::pair<std::string, std::string>, std::vector<CoreEntry>> trees;
     for (const CoreEntry& core : *cores) {
         trees[{core.site.id, core.tree.id}].push_back(core);
     }
-    const auto is_fresh = [&](CoreId id) { return std::ranges::find(fresh, id) != fresh.end(); };
+    std::set<ReadingId> untouched;
+    for (const record::ReadingEntry& one : *readings) {
+        if (one.untouched()) {
+            untouched.insert(one.id);
+        }
+    }
     int findings = 0;
     for (const auto& [tree, of_tree] : trees) {
-        if (of_tree.size() < 2 ||
-            std::ranges::none_of(of_tree, [&](const CoreEntry& core) { return is_fresh(core.id); })) {
+        if (of_tree.size() < 2) {
             continue;
         }
-        const auto known = aged(project, of_tree);
+        const auto known = aged(project, of_tree, untouched);
         if (!known) {
             return tl::unexpected(known.error());
         }
         for (std::size_t i = 0; i < known->size(); ++i) {
             for (std::size_t k = 0; k < i; ++k) {
-                const bool later_fresh = is_fresh((*known)[i].id);
-                if (!later_fresh && !is_fresh((*known)[k].id)) {
+                const AgedCore& later = (*known)[i];
+                const AgedCore& earlier = (*known)[k];
+                if (!later.untouched && !earlier.untouched) {
                     continue;
                 }
                 const auto noted =
-                    compare_pair(project, (*known)[later_fresh ? i : k], (*known)[later_fresh ? k : i], stamp);
+                    compare_pair(project, later.untouched ? later : earlier, later.untouched ? earlier : later, stamp);
                 if (!noted) {
                     return tl::unexpected(noted.error());
                 }

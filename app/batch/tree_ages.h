@@ -3,13 +3,10 @@
 #include "libcore/edit/document.h"
 #include "libcore/record/project.h"
 
-#include <span>
-
 namespace pithward::batch {
 
-/// Holds the cores of each tree against each other, by the years of their piths, and notes on the readings of `fresh`
-/// which of them differ beyond both intervals. Answers with how many findings came in.
-[[nodiscard]] Outcome<int> compare_tree_ages(record::Project& project, std::span<const record::CoreId> fresh,
-                                             const EditStamp& stamp);
+/// Holds the cores of each tree against each other, by the years of their piths, and notes on readings that no person
+/// has touched which of them differ beyond both intervals. Answers with how many findings came in.
+[[nodiscard]] Outcome<int> compare_tree_ages(record::Project& project, const EditStamp& stamp);
 
 } // namespace pithward::batch

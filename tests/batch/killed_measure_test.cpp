@@ -9,10 +9,12 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <csignal>
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
+#include <map>
 #include <random>
 
 namespace pithward::test {
@@ -22,8 +24,8 @@ namespace fs = std::filesystem;
 
 constexpr int killed_cores = 6;
 
-/// Measures the project and kills that after some milliseconds; true where it ended by itself before.
-bool measured_and_killed(const std::string& project, const std::string& told, int ms) {
+/// Begins to measure a project.
+pid_t measuring(const std::string& project, const std::string& told) {
     const pid_t child = ::fork();
     if (child == 0) {
         const int out = ::open(told.c_str(), O_CREAT | O_WRONLY | O_APPEND, 0600);
@@ -31,11 +33,21 @@ bool measured_and_killed(const std::string& project, const std::string& told, in
         ::execl(PITHWARD_PROGRAM, PITHWARD_PROGRAM, "measure", project.c_str(), nullptr);
         ::_exit(127);
     }
-    ::usleep(static_cast<useconds_t>(ms) * 1000U);
-    (void)::kill(child, SIGKILL);
+    return child;
+}
+
+/// Waits for its end; true where it ended by itself and well.
+bool ended_well(pid_t child) {
     int status = 0;
     ::waitpid(child, &status, 0);
-    return !WIFSIGNALED(status);
+    return WIFEXITED(status) && WEXITSTATUS(status) == 0;
+}
+
+/// Kills it after some milliseconds; true where it had ended before.
+bool ended_before(pid_t child, int ms) {
+    ::usleep(static_cast<useconds_t>(ms) * 1000U);
+    (void)::kill(child, SIGKILL);
+    return ended_well(child);
 }
 
 std::size_t lines_with(const std::string& file, const std::string& words) {
@@ -60,8 +72,25 @@ std::size_t readings_of_a_sound(const std::string& file) {
         EXPECT_GT(entry.boundaries, 5) << "a reading is there whole or not at all";
     }
     EXPECT_EQ(project->cores()->size(), static_cast<std::size_t>(killed_cores));
-    EXPECT_EQ(project->history()->size(), readings.size() + 1) << "each reading with its line of the history";
+    const auto history = project->history().value();
+    const auto begun = std::ranges::count_if(history, [](const auto& line) { return !line.edit; });
+    EXPECT_EQ(begun, std::ssize(readings) + 1) << "each reading with its line of the history";
     return readings.size();
+}
+
+/// What a project tells of its piths, by core.
+std::map<std::int64_t, std::optional<Pith>> piths_of(const std::string& file) {
+    const auto project = record::Project::open(file, record::Project::Access::Write);
+    std::map<std::int64_t, std::optional<Pith>> piths;
+    const auto readings = project->readings().value();
+    for (const record::ReadingEntry& entry : readings) {
+        piths[entry.core.value] = project->document(entry.id)->reading().pith;
+    }
+    return piths;
+}
+
+std::size_t lines_of_history(const std::string& file) {
+    return record::Project::open(file, record::Project::Access::Write)->history()->size();
 }
 
 TEST(KilledMeasure, WhatWasToldIsThereAndNothingIsHalfThere) {
@@ -93,13 +122,21 @@ TEST(KilledMeasure, WhatWasToldIsThereAndNothingIsHalfThere) {
             fs::copy_file(folder.file("whole.pithward"), file, fs::copy_options::overwrite_existing);
             fs::remove(folder.file("told"));
         }
-        fresh = measured_and_killed(file, folder.file("told"), 30 + static_cast<int>(random() % 900));
+        fresh = ended_before(measuring(file, folder.file("told")), 30 + static_cast<int>(random() % 900));
         const std::size_t told = lines_with(folder.file("told"), " rings, ");
         const std::size_t there = readings_of_a_sound(file);
         ASSERT_GE(there, told) << "seed " << seed << ", kill " << n;
         ASSERT_LE(there, static_cast<std::size_t>(killed_cores)) << "none is there twice";
         told_of_all += told;
     }
+    EXPECT_TRUE(ended_well(measuring(file, folder.file("told")))) << "it ends where nobody ends it";
+    const std::string never_killed = folder.file("never_killed.pithward");
+    fs::copy_file(folder.file("whole.pithward"), never_killed);
+    EXPECT_TRUE(ended_well(measuring(never_killed, folder.file("told"))));
+    EXPECT_EQ(piths_of(file), piths_of(never_killed)) << "judged by the site's other cores, seed " << seed;
+    const std::size_t lines = lines_of_history(file);
+    EXPECT_TRUE(ended_well(measuring(file, folder.file("told"))));
+    EXPECT_EQ(lines_of_history(file), lines) << "measuring what is measured changes nothing";
     std::printf("%d kills, seed %u, %zu readings told\n", kills, seed, told_of_all);
 }
 
