@@ -8,8 +8,8 @@
 
 namespace pithward {
 
-using json::Json;
-using json::Malformed;
+using exact_json::Json;
+using exact_json::Malformed;
 
 namespace {
 
@@ -59,19 +59,20 @@ Json body_json(const EditGroup& group);
 
 template <typename T>
 Json body_json(const Added<T>& added) {
-    return {{"edit", tag<T>("added")}, {"value", json::write(added.value)}};
+    return {{"edit", tag<T>("added")}, {"value", exact_json::write(added.value)}};
 }
 template <typename T>
 Json body_json(const Removed<T>& removed) {
-    return {{"edit", tag<T>("removed")}, {"value", json::write(removed.value)}};
+    return {{"edit", tag<T>("removed")}, {"value", exact_json::write(removed.value)}};
 }
 template <typename T>
 Json body_json(const Changed<T>& changed) {
-    return {
-        {"edit", tag<T>("changed")}, {"before", json::write(changed.before)}, {"after", json::write(changed.after)}};
+    return {{"edit", tag<T>("changed")},
+            {"before", exact_json::write(changed.before)},
+            {"after", exact_json::write(changed.after)}};
 }
 Json body_json(const CalibrationChanged& changed) {
-    const auto scale = [](const std::optional<Calibration>& one) { return one ? json::write(*one) : Json(); };
+    const auto scale = [](const std::optional<Calibration>& one) { return one ? exact_json::write(*one) : Json(); };
     return {{"edit", "scale-changed"},
             {"scan", changed.scan},
             {"before", scale(changed.before)},
@@ -95,7 +96,7 @@ using BodyReader = std::function<Edit::Body(const Json&)>;
 template <typename T>
 T value_of(const Json& object, const char* key) {
     T value;
-    json::read(json::field(object, key), value);
+    exact_json::read(exact_json::field(object, key), value);
     return value;
 }
 
@@ -114,8 +115,8 @@ void add_object(std::map<std::string, BodyReader>& readers) {
 }
 
 std::optional<Calibration> scale_of(const Json& object, const char* key) {
-    return json::optional_field(object, key) != nullptr ? std::optional(value_of<Calibration>(object, key))
-                                                        : std::nullopt;
+    return exact_json::optional_field(object, key) != nullptr ? std::optional(value_of<Calibration>(object, key))
+                                                              : std::nullopt;
 }
 
 const std::map<std::string, BodyReader>& body_readers() {
@@ -129,7 +130,7 @@ const std::map<std::string, BodyReader>& body_readers() {
         add_changed<ReadingHead>(readers);
         add_changed<Path>(readers);
         readers["scale-changed"] = [](const Json& object) {
-            return CalibrationChanged{json::text(object, "scan"), scale_of(object, "before"),
+            return CalibrationChanged{exact_json::text(object, "scan"), scale_of(object, "before"),
                                       scale_of(object, "after")};
         };
         return readers;
@@ -138,13 +139,13 @@ const std::map<std::string, BodyReader>& body_readers() {
 }
 
 Edit read_edit(const Json& object, int depth) {
-    const std::string kind = json::text(object, "edit");
+    const std::string kind = exact_json::text(object, "edit");
     if (kind == "group") {
         if (depth >= deepest_group) {
             throw Malformed{"groups are nested too deeply"};
         }
-        EditGroup group{json::text(object, "label"), {}};
-        const Json& parts = json::list(object, "parts");
+        EditGroup group{exact_json::text(object, "label"), {}};
+        const Json& parts = exact_json::list(object, "parts");
         group.edits.reserve(parts.size());
         for (const Json& part : parts) {
             group.edits.push_back(read_edit(part, depth + 1));
@@ -159,7 +160,7 @@ Edit read_edit(const Json& object, int depth) {
 }
 
 void require_version(const Json& object) {
-    if (json::whole(object, "v", 0, 1'000'000) != edit_version) {
+    if (exact_json::whole(object, "v", 0, 1'000'000) != edit_version) {
         throw Malformed{"it is of a version that this program does not know"};
     }
 }
@@ -236,28 +237,28 @@ Outcome<EditRecord> record_from_json(std::string_view text) {
         const Json object = parsed(text);
         require_version(object);
         EditRecord record;
-        record.id.value = json::id(object);
-        record.who = json::text(object, "who");
-        record.when = json::text(object, "when");
-        record.program_version = json::text(object, "program");
-        if (json::optional_field(object, "undoes") != nullptr) {
-            record.undoes = EditId{json::id(object, "undoes")};
+        record.id.value = exact_json::id(object);
+        record.who = exact_json::text(object, "who");
+        record.when = exact_json::text(object, "when");
+        record.program_version = exact_json::text(object, "program");
+        if (exact_json::optional_field(object, "undoes") != nullptr) {
+            record.undoes = EditId{exact_json::id(object, "undoes")};
         }
-        record.edit = read_edit(json::field(object, "what"), 0);
+        record.edit = read_edit(exact_json::field(object, "what"), 0);
         return record;
     });
 }
 
 template <typename T>
 Outcome<std::string> value_to_json(const T& value) {
-    return line_of([&] { return json::write(value); });
+    return line_of([&] { return exact_json::write(value); });
 }
 
 template <typename T>
 Outcome<T> value_from_json(std::string_view text) {
     return reading_json("a value", [&] {
         T value;
-        json::read(parsed(text), value);
+        exact_json::read(parsed(text), value);
         return value;
     });
 }

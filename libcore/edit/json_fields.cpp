@@ -1,6 +1,6 @@
 #include "libcore/edit/json_fields.h"
 
-namespace pithward::json {
+namespace pithward::exact_json {
 
 namespace {
 
@@ -146,4 +146,4 @@ Json write(const std::optional<Millimetres>& length) {
     return length ? Json(length->value()) : Json();
 }
 
-} // namespace pithward::json
+} // namespace pithward::exact_json

@@ -11,7 +11,7 @@
 #include <string>
 #include <vector>
 
-namespace pithward::json {
+namespace pithward::exact_json {
 
 // Fields of JSON objects, checked as they are read. Each throws Malformed, naming the field.
 
@@ -51,4 +51,4 @@ template <typename T>
     throw Malformed{"the field " + std::string(key) + " holds an unknown word"};
 }
 
-} // namespace pithward::json
+} // namespace pithward::exact_json

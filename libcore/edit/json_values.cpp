@@ -4,7 +4,7 @@
 
 #include <numbers>
 
-namespace pithward::json {
+namespace pithward::exact_json {
 
 namespace {
 
@@ -322,4 +322,4 @@ void read(const Json& json, ReadingHead& head) {
     head.note = text(json, "note");
 }
 
-} // namespace pithward::json
+} // namespace pithward::exact_json

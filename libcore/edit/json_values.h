@@ -6,7 +6,7 @@
 
 #include <string>
 
-namespace pithward::json {
+namespace pithward::exact_json {
 
 using Json = nlohmann::json;
 
@@ -37,4 +37,4 @@ void read(const Json& json, Path& path);
 void read(const Json& json, Calibration& calibration);
 void read(const Json& json, ReadingHead& head);
 
-} // namespace pithward::json
+} // namespace pithward::exact_json

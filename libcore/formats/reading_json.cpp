@@ -11,30 +11,30 @@
 namespace pithward {
 
 using namespace formats;
-using Json = nlohmann::ordered_json;
+using nlohmann::ordered_json;
 
 namespace {
 
-Json mm(Millimetres length) {
+ordered_json mm(Millimetres length) {
     return json_number(length.value(), millimetre_digits);
 }
 
-Json mm(const std::optional<Millimetres>& length) {
-    return length ? mm(*length) : Json();
+ordered_json mm(const std::optional<Millimetres>& length) {
+    return length ? mm(*length) : ordered_json();
 }
 
-Json year_or_null(const std::optional<Year>& year) {
-    return year ? Json(year->value()) : Json();
+ordered_json year_or_null(const std::optional<Year>& year) {
+    return year ? ordered_json(year->value()) : ordered_json();
 }
 
-Json px(double value) {
+ordered_json px(double value) {
     return json_number(value, pixel_digits);
 }
 
-Json points_json(const std::vector<ImagePoint>& points) {
-    Json list = Json::array();
+ordered_json points_json(const std::vector<ImagePoint>& points) {
+    ordered_json list = ordered_json::array();
     for (const ImagePoint& point : points) {
-        list.push_back(Json::array({px(point.x), px(point.y)}));
+        list.push_back(ordered_json::array({px(point.x), px(point.y)}));
     }
     return list;
 }
@@ -49,10 +49,11 @@ public:
         , allowance_(measured.allowance)
         , several_legs_(measured.reading.path.legs.size() > 1) {}
 
-    Outcome<Json> json() {
-        Json value;
-        value["scan"] = reading_.path.legs.empty() ? Json() : Json(as_utf8(reading_.path.legs.front().scan));
-        value["core"] = reading_.core.empty() ? Json() : Json(as_utf8(reading_.core));
+    Outcome<ordered_json> json() {
+        ordered_json value;
+        value["scan"] =
+            reading_.path.legs.empty() ? ordered_json() : ordered_json(as_utf8(reading_.path.legs.front().scan));
+        value["core"] = reading_.core.empty() ? ordered_json() : ordered_json(as_utf8(reading_.core));
         if (note_) {
             add_note(value);
         }
@@ -61,7 +62,7 @@ public:
         value["bark_end"] = {{"how", as_utf8(reading_.bark_end.how)},
                              {"probability", json_number(reading_.bark_end.probability, share_digits)}};
         const bool one_leg = reading_.path.legs.size() == 1;
-        value["path"] = one_leg ? points_json(reading_.path.legs.front().points) : Json();
+        value["path"] = one_leg ? points_json(reading_.path.legs.front().points) : ordered_json();
         if (several_legs_) {
             value["legs"] = legs();
         }
@@ -80,8 +81,10 @@ public:
     }
 
 private:
-    void add_note(Json& value) const {
-        const auto name = [](const std::string& text) { return text.empty() ? Json() : Json(as_utf8(text)); };
+    void add_note(ordered_json& value) const {
+        const auto name = [](const std::string& text) {
+            return text.empty() ? ordered_json() : ordered_json(as_utf8(text));
+        };
         value["site"] = name(note_->site);
         value["tree"] = name(note_->tree);
         value["analyst"] = name(reading_.analyst);
@@ -91,7 +94,7 @@ private:
                            {"looked_at", note_->looked_at},       {"in_bulk", note_->in_bulk}};
     }
 
-    Json calibration(const std::string& scan) const {
+    ordered_json calibration(const std::string& scan) const {
         const auto found = reading_.calibrations.find(scan);
         if (found == reading_.calibrations.end()) {
             return {};
@@ -104,12 +107,12 @@ private:
     }
 
     template <typename Items, typename IdOf>
-    static Json index_of(const Items& items, IdOf id) {
+    static ordered_json index_of(const Items& items, IdOf id) {
         const auto found = std::ranges::find_if(items, [&](const auto& item) { return item.id == id; });
-        return found == items.end() ? Json() : Json(found - items.begin());
+        return found == items.end() ? ordered_json() : ordered_json(found - items.begin());
     }
 
-    Json join(const Join& join) const {
+    ordered_json join(const Join& join) const {
         if (const auto* boundary = std::get_if<JoinedAtBoundary>(&join)) {
             return {{"kind", "boundary"},
                     {"on_previous", index_of(reading_.boundaries, boundary->on_previous)},
@@ -121,8 +124,8 @@ private:
         return {};
     }
 
-    Json legs() const {
-        Json list = Json::array();
+    ordered_json legs() const {
+        ordered_json list = ordered_json::array();
         for (const Leg& leg : reading_.path.legs) {
             list.push_back({{"scan", as_utf8(leg.scan)},
                             {"points", points_json(leg.points)},
@@ -132,25 +135,25 @@ private:
         return list;
     }
 
-    Json boundaries() const {
-        Json list = Json::array();
+    ordered_json boundaries() const {
+        ordered_json list = ordered_json::array();
         for (const Boundary& boundary : reading_.boundaries) {
             const PlacedBoundary* placed = placed_boundary(boundary.id);
-            Json flags = Json::array();
+            ordered_json flags = ordered_json::array();
             for (const Flag flag : boundary.flags) {
                 flags.push_back(word(flag));
             }
             // Rounding must not carry an angle up to 180.
-            const Json angle = json_number(degrees(line_direction(boundary.tangent)), angle_digits);
-            Json value = {{"x", px(boundary.at.x)},
-                          {"y", px(boundary.at.y)},
-                          {"s_mm", placed != nullptr ? mm(placed->s) : Json()},
-                          {"sd_mm", mm(boundary.sd)},
-                          {"angle_deg", angle == 180.0 ? Json(0.0) : angle},
-                          {"confidence", json_number(boundary.confidence, share_digits)},
-                          {"flags", std::move(flags)},
-                          {"year", placed != nullptr ? year_or_null(placed->year) : Json()},
-                          {"origin", word(boundary.origin)}};
+            const ordered_json angle = json_number(degrees(line_direction(boundary.tangent)), angle_digits);
+            ordered_json value = {{"x", px(boundary.at.x)},
+                                  {"y", px(boundary.at.y)},
+                                  {"s_mm", placed != nullptr ? mm(placed->s) : ordered_json()},
+                                  {"sd_mm", mm(boundary.sd)},
+                                  {"angle_deg", angle == 180.0 ? ordered_json(0.0) : angle},
+                                  {"confidence", json_number(boundary.confidence, share_digits)},
+                                  {"flags", std::move(flags)},
+                                  {"year", placed != nullptr ? year_or_null(placed->year) : ordered_json()},
+                                  {"origin", word(boundary.origin)}};
             if (note_) {
                 value["confirmed"] = word(boundary.confirmation);
             }
@@ -160,38 +163,39 @@ private:
         return list;
     }
 
-    Json not_annual() {
-        Json list = Json::array();
+    ordered_json not_annual() {
+        ordered_json list = ordered_json::array();
         for (const Candidate& candidate : reading_.not_annual) {
-            Json value = {{"x", px(candidate.at.x)},
-                          {"y", px(candidate.at.y)},
-                          {"s_mm", mm(along(candidate.leg, candidate.at))},
-                          {"confidence", json_number(candidate.confidence, share_digits)},
-                          {"reason", as_utf8(candidate.reason)}};
+            ordered_json value = {{"x", px(candidate.at.x)},
+                                  {"y", px(candidate.at.y)},
+                                  {"s_mm", mm(along(candidate.leg, candidate.at))},
+                                  {"confidence", json_number(candidate.confidence, share_digits)},
+                                  {"reason", as_utf8(candidate.reason)}};
             add_leg(value, candidate.leg);
             list.push_back(std::move(value));
         }
         return list;
     }
 
-    Json breaks() {
-        Json list = Json::array();
+    ordered_json breaks() {
+        ordered_json list = ordered_json::array();
         for (const Break& stretch : reading_.breaks) {
-            Json value = {{"from_mm", mm(along(stretch.leg, stretch.from))},
-                          {"to_mm", mm(along(stretch.leg, stretch.to))},
-                          {"kind", word(stretch.kind)},
-                          {"rings_lost", stretch.rings_lost ? Json(*stretch.rings_lost) : Json()}};
+            ordered_json value = {
+                {"from_mm", mm(along(stretch.leg, stretch.from))},
+                {"to_mm", mm(along(stretch.leg, stretch.to))},
+                {"kind", word(stretch.kind)},
+                {"rings_lost", stretch.rings_lost ? ordered_json(*stretch.rings_lost) : ordered_json()}};
             add_leg(value, stretch.leg);
             list.push_back(std::move(value));
         }
         return list;
     }
 
-    Json rings() const {
-        Json list = Json::array();
+    ordered_json rings() const {
+        ordered_json list = ordered_json::array();
         const auto areas = basal_area_increments(reading_, series_);
         const auto area = [&](std::size_t i, double BasalAreaIncrement::*which) {
-            return areas[i] ? json_number((*areas[i]).*which, millimetre_digits) : Json();
+            return areas[i] ? json_number((*areas[i]).*which, millimetre_digits) : ordered_json();
         };
         for (std::size_t i = 0; i < series_.rings.size(); ++i) {
             const Ring& ring = series_.rings[i];
@@ -199,7 +203,7 @@ private:
                             {"ring", ring.number},
                             {"width_mm", mm(ring.width)},
                             {"along_path_mm", mm(ring.along_path)},
-                            {"sd_mm", ring.width ? mm(ring.sd) : Json()},
+                            {"sd_mm", ring.width ? mm(ring.sd) : ordered_json()},
                             {"absent", ring.absent},
                             {"earlywood_mm", mm(ring.earlywood)},
                             {"latewood_mm", mm(ring.latewood)},
@@ -210,12 +214,12 @@ private:
         return list;
     }
 
-    Json pith() const {
+    ordered_json pith() const {
         if (!reading_.pith) {
             return {};
         }
         const Pith& pith = *reading_.pith;
-        Json others = Json::array();
+        ordered_json others = ordered_json::array();
         for (const OtherPith& other : pith.others) {
             others.push_back({{"method", as_utf8(other.method)},
                               {"distance_mm", mm(other.distance)},
@@ -236,30 +240,30 @@ private:
                 {"other_methods", std::move(others)}};
     }
 
-    Json age() const {
+    ordered_json age() const {
         const auto known = age_of(reading_, series_, allowance_);
         if (!known) {
             return {};
         }
-        Json value;
+        ordered_json value;
         const auto add = [&](const std::string& key, const std::optional<YearRange>& range) {
-            value[key] = range ? Json(range->year.value()) : Json();
-            value[key + "_low"] = range ? Json(range->low.value()) : Json();
-            value[key + "_high"] = range ? Json(range->high.value()) : Json();
+            value[key] = range ? ordered_json(range->year.value()) : ordered_json();
+            value[key + "_low"] = range ? ordered_json(range->low.value()) : ordered_json();
+            value[key + "_high"] = range ? ordered_json(range->high.value()) : ordered_json();
         };
         add("pith_year", known->pith);
-        value["years_to_height"] = allowance_ ? json_number(allowance_->years, millimetre_digits) : Json();
-        value["years_to_height_sd"] = allowance_ ? json_number(allowance_->sd, millimetre_digits) : Json();
+        value["years_to_height"] = allowance_ ? json_number(allowance_->years, millimetre_digits) : ordered_json();
+        value["years_to_height_sd"] = allowance_ ? json_number(allowance_->sd, millimetre_digits) : ordered_json();
         add("establishment_year", known->establishment);
         return value;
     }
 
-    Json findings() {
-        Json list = Json::array();
+    ordered_json findings() {
+        ordered_json list = ordered_json::array();
         for (const Finding& finding : reading_.findings) {
             const Millimetres from = along(finding.leg, finding.at);
             const Millimetres to = finding.to ? along(finding.leg, *finding.to) : from;
-            Json value = {{"kind", word(finding.kind)}, {"s_mm", mm(from)}};
+            ordered_json value = {{"kind", word(finding.kind)}, {"s_mm", mm(from)}};
             if (finding.to) {
                 value["s_mm_to"] = mm(to);
             }
@@ -301,7 +305,7 @@ private:
         return s ? *s : Millimetres();
     }
 
-    void add_leg(Json& value, std::size_t leg) const {
+    void add_leg(ordered_json& value, std::size_t leg) const {
         if (several_legs_) {
             value["leg"] = leg;
         }
@@ -319,7 +323,7 @@ private:
 
 Outcome<void> write_readings_json(std::ostream& out, std::span<const MeasuredReading> readings,
                                   std::span<const std::string> headers) {
-    Json list = Json::array();
+    ordered_json list = ordered_json::array();
     for (const MeasuredReading& measured : readings) {
         auto value = ReadingWriter(measured).json();
         if (!value) {
@@ -327,7 +331,7 @@ Outcome<void> write_readings_json(std::ostream& out, std::span<const MeasuredRea
         }
         list.push_back(std::move(*value));
     }
-    Json root;
+    ordered_json root;
     for (const std::string& header : headers) {
         root["headers"].push_back(as_utf8(header));
     }

@@ -25,7 +25,7 @@ double reach_of(const RingSeries& series, std::size_t index) {
 }
 
 /// Direction of a boundary on the wood, where the scan's two scales may differ.
-double direction_on_wood(double tangent, const Calibration& scale) {
+double angle_on_wood(double tangent, const Calibration& scale) {
     return std::atan2(std::sin(tangent) / scale.px_per_mm_y, std::cos(tangent) / scale.px_per_mm_x);
 }
 
@@ -51,8 +51,8 @@ std::vector<MarkedPlace> marked_places(const Reading& reading, const RingSeries&
 double way_across_mm(const MarkedPlace& a, const MarkedPlace& b) {
     const double x = (b.boundary->at.x - a.boundary->at.x) / a.scale->px_per_mm_x;
     const double y = (b.boundary->at.y - a.boundary->at.y) / a.scale->px_per_mm_y;
-    const double one = direction_on_wood(a.boundary->tangent, *a.scale);
-    const double other = direction_on_wood(b.boundary->tangent, *a.scale);
+    const double one = angle_on_wood(a.boundary->tangent, *a.scale);
+    const double other = angle_on_wood(b.boundary->tangent, *a.scale);
     // Tangents are lines without a sense: their mean is half of the mean of the doubled angles.
     const double mean =
         0.5 * std::atan2(std::sin(2.0 * one) + std::sin(2.0 * other), std::cos(2.0 * one) + std::cos(2.0 * other));

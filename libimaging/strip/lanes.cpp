@@ -16,7 +16,7 @@ namespace pithward {
 
 namespace {
 
-constexpr int block_columns = 1024;
+constexpr int columns_at_once = 1024;
 
 } // namespace
 
@@ -35,14 +35,14 @@ Outcome<Lanes> lanes_along(const ScanFile& scan, const StripGeometry& geometry, 
     }
     const StripGrid grid{lanes.start_mm, lanes.px_mm, columns, count * rows_per_lane};
 
-    const int blocks = (columns + block_columns - 1) / block_columns;
+    const int blocks = (columns + columns_at_once - 1) / columns_at_once;
     std::mutex guard;
     std::optional<Fault> fault;
     int done = 0;
     cv::parallel_for_(cv::Range(0, blocks), [&](const cv::Range& range) {
         for (int block = range.start; block < range.end && !work.stopped(); ++block) {
-            const int from = block * block_columns;
-            const int to = std::min(columns, from + block_columns);
+            const int from = block * columns_at_once;
+            const int to = std::min(columns, from + columns_at_once);
             const auto sampled = strip::sample_lanes(scan, geometry, grid, rows_per_lane, from, to, lanes.rgb);
             const std::scoped_lock lock(guard);
             if (!sampled) {

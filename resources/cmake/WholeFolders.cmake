@@ -1,5 +1,5 @@
-# Compiles the files of a folder as one. Most of what a file costs is headers and templates that its neighbours use too, and
-# the sanitizers and clang-tidy make that several times as dear. Names in unnamed namespaces differ within a folder for this (tests/house looks).
+# Compiles the files of a folder of the second level and those below as one. Most of what a file costs is headers and templates that
+# its neighbours use too, and the sanitizers make that several times as dear. Names in unnamed namespaces differ for this.
 # The debug build takes the program file by file: quicker after a change of one file, and it notices an include that is missing.
 
 # Wood models are alike by design, and so are their names.
@@ -28,6 +28,7 @@ function(compile_whole_folders_of target)
     cmake_path(GET source PARENT_PATH folder)
     if(source MATCHES "\\.cpp$" AND NOT folder MATCHES "/${separate_folders}$")
       cmake_path(RELATIVE_PATH folder BASE_DIRECTORY ${CMAKE_SOURCE_DIR} OUTPUT_VARIABLE group)
+      string(REGEX MATCH "^[^/]+/[^/]+" group "${group}/.")
       string(MAKE_C_IDENTIFIER "${group}" group)
       set_source_files_properties(${source} TARGET_DIRECTORY ${target} PROPERTIES UNITY_GROUP "${group}")
     endif()

@@ -9,10 +9,10 @@
 namespace pithward::test {
 namespace {
 
-constexpr double px_per_mm = 1200.0 / 25.4;
+constexpr double px_of_a_mm = 1200.0 / 25.4;
 
-double apart_mm(ImagePoint a, ImagePoint b) {
-    return std::hypot(a.x - b.x, a.y - b.y) / px_per_mm;
+double distance_mm(ImagePoint a, ImagePoint b) {
+    return std::hypot(a.x - b.x, a.y - b.y) / px_of_a_mm;
 }
 
 /// A core with its pith on it, `past_mm` of wood beyond it.
@@ -48,14 +48,15 @@ TEST(PithCrossing, ACoreThatGoesPastThePithGivesTwoPathsFromBarkToPith) {
         const ImagePoint pith = core.truth().pith.at;
         for (const FoundCore& side : found) {
             ASSERT_TRUE(side.pith.has_value());
-            EXPECT_LT(apart_mm(side.path.back(), pith), 1.0);
+            EXPECT_LT(distance_mm(side.path.back(), pith), 1.0);
             EXPECT_EQ(side.path.back(), side.pith->at);
-            EXPECT_GT(apart_mm(side.path.front(), pith), 8.0);
+            EXPECT_GT(distance_mm(side.path.front(), pith), 8.0);
         }
         EXPECT_LT((found[0].path.front().x - pith.x) * (found[1].path.front().x - pith.x), 0.0) << "one on each side";
-        const auto nearest = std::ranges::min(
-            found, {}, [&](const FoundCore& side) { return apart_mm(side.path.front(), core.truth().path.front()); });
-        EXPECT_LT(apart_mm(nearest.path.front(), core.truth().path.front()), 3.5);
+        const auto nearest = std::ranges::min(found, {}, [&](const FoundCore& side) {
+            return distance_mm(side.path.front(), core.truth().path.front());
+        });
+        EXPECT_LT(distance_mm(nearest.path.front(), core.truth().path.front()), 3.5);
     }
 }
 
@@ -64,8 +65,8 @@ TEST(PithCrossing, ACoreThatEndsAtThePithGivesOnePathThatEndsThere) {
     const RenderedScan core = rendered_scan(folder, past_pith(5, demo::Timber::Pine, 1.5));
     const std::vector<FoundCore> found = found_on(core);
     ASSERT_EQ(found.size(), 1U);
-    EXPECT_LT(apart_mm(found[0].path.back(), core.truth().pith.at), 2.0);
-    EXPECT_LT(apart_mm(found[0].path.front(), core.truth().path.front()), 3.5);
+    EXPECT_LT(distance_mm(found[0].path.back(), core.truth().pith.at), 2.0);
+    EXPECT_LT(distance_mm(found[0].path.front(), core.truth().path.front()), 3.5);
 }
 
 TEST(PithCrossing, OrdinaryCoresAreNotSplit) {

@@ -37,7 +37,7 @@ TEST(BiweightMean, OfFewOrEqualValues) {
     EXPECT_EQ(biweight_mean(array({1.0, 3.0})), 2.0);
     EXPECT_EQ(biweight_mean(array({1.0, 1.0, 1.0, 7.0})), 1.0);
     EXPECT_TRUE(std::isnan(biweight_mean(array({none, none}))));
-    EXPECT_EQ(median(array({4.0, none, 1.0, 2.0, 3.0})), 2.5);
+    EXPECT_EQ(dating::median(array({4.0, none, 1.0, 2.0, 3.0})), 2.5);
 }
 
 TEST(MeansOfOtherTrees, LeaveOutTheTreesOwnSeries) {

@@ -13,7 +13,7 @@ namespace {
 using test::on_straight_path;
 using test::straight_reading;
 
-std::string refusal(const Reading& reading, const Edit& edit) {
+std::string why_refused(const Reading& reading, const Edit& edit) {
     const auto after = apply(reading, edit);
     EXPECT_FALSE(after.has_value());
     if (!after) {
@@ -39,8 +39,10 @@ TEST(Apply, AnAddedBoundaryStandsInPathOrder) {
 
 TEST(Apply, ANumberThatIsTakenOrNoneIsRefused) {
     const Reading reading = straight_reading({1, 2});
-    EXPECT_EQ(refusal(reading, add_boundary(at(3), BoundaryId{2})), "a ring boundary of this number is there already");
-    EXPECT_EQ(refusal(reading, add_boundary(at(3), BoundaryId{0})), "a ring boundary of this number is there already");
+    EXPECT_EQ(why_refused(reading, add_boundary(at(3), BoundaryId{2})),
+              "a ring boundary of this number is there already");
+    EXPECT_EQ(why_refused(reading, add_boundary(at(3), BoundaryId{0})),
+              "a ring boundary of this number is there already");
 }
 
 TEST(Apply, WhatHasChangedSinceIsRefused) {
@@ -48,24 +50,24 @@ TEST(Apply, WhatHasChangedSinceIsRefused) {
     const Edit first = *confirm(reading, BoundaryId{1});
     const Edit second = *annotate(reading, BoundaryId{1}, "cracked");
     const Reading after = *apply(reading, first);
-    EXPECT_EQ(refusal(after, second), "the ring boundary is no longer what it was when this edit was begun");
-    EXPECT_EQ(refusal(after, *delete_boundary(reading, BoundaryId{1})),
+    EXPECT_EQ(why_refused(after, second), "the ring boundary is no longer what it was when this edit was begun");
+    EXPECT_EQ(why_refused(after, *delete_boundary(reading, BoundaryId{1})),
               "the ring boundary is no longer what it was when this edit was begun");
     const Reading dated = *apply(reading, set_last_year(reading, Year(2020)));
-    EXPECT_EQ(refusal(dated, set_last_year(reading, Year(2021))),
+    EXPECT_EQ(why_refused(dated, set_last_year(reading, Year(2021))),
               "the reading is no longer what it was when this edit was begun");
     const Calibration scale{40.0, 40.0, 0.001, Calibration::Source::Given};
-    EXPECT_EQ(refusal(*apply(reading, change_calibration(reading, "scan.tif", scale)),
-                      change_calibration(reading, "scan.tif", std::nullopt)),
+    EXPECT_EQ(why_refused(*apply(reading, change_calibration(reading, "scan.tif", scale)),
+                          change_calibration(reading, "scan.tif", std::nullopt)),
               "the scale is no longer what it was when this edit was begun");
 }
 
 TEST(Apply, ABoundaryDoesNotPassItsNeighbour) {
     const Reading reading = straight_reading({1, 2, 3});
     EXPECT_TRUE(apply(reading, *move_boundary(reading, BoundaryId{2}, at(2.9))).has_value());
-    EXPECT_EQ(refusal(reading, *move_boundary(reading, BoundaryId{2}, at(3.1))),
+    EXPECT_EQ(why_refused(reading, *move_boundary(reading, BoundaryId{2}, at(3.1))),
               "the ring boundary would pass its neighbour on the path");
-    EXPECT_EQ(refusal(reading, *move_boundary(reading, BoundaryId{1}, at(2.1))),
+    EXPECT_EQ(why_refused(reading, *move_boundary(reading, BoundaryId{1}, at(2.1))),
               "the ring boundary would pass its neighbour on the path");
 }
 
@@ -76,31 +78,31 @@ TEST(Apply, APathThatTurnsTheOrderIsRefusedAndOneThatKeepsItIsNot) {
     EXPECT_TRUE(apply(reading, change_path(reading, bent)).has_value());
     Path turned = reading.path;
     std::swap(turned.legs[0].points.front(), turned.legs[0].points.back());
-    EXPECT_EQ(refusal(reading, change_path(reading, turned)),
+    EXPECT_EQ(why_refused(reading, change_path(reading, turned)),
               "ring boundaries would change their order along this path");
 }
 
 TEST(Apply, NothingIsLeftHanging) {
     Reading reading = straight_reading({1, 2, 3});
     reading = *apply(reading, *add_absent_ring(reading, BoundaryId{2}, AbsentRingId{10}));
-    EXPECT_EQ(refusal(reading, {Removed<Boundary>{reading.boundaries[1]}}),
+    EXPECT_EQ(why_refused(reading, {Removed<Boundary>{reading.boundaries[1]}}),
               "a locally absent ring would stand at a boundary that is not there");
-    EXPECT_EQ(refusal(reading, change_path(reading, Path{})),
+    EXPECT_EQ(why_refused(reading, change_path(reading, Path{})),
               "a ring boundary would lie on a leg that the path does not have");
     BoundaryPlace off = at(3.5);
     off.leg = 1;
-    EXPECT_EQ(refusal(reading, add_boundary(off, BoundaryId{11})),
+    EXPECT_EQ(why_refused(reading, add_boundary(off, BoundaryId{11})),
               "a ring boundary would lie on a leg that the path does not have");
     Path two = reading.path;
     two.legs.push_back({"scan.tif", {{0, 0}, {1, 1}}, JoinedAtBoundary{BoundaryId{3}, BoundaryId{12}}});
-    EXPECT_EQ(refusal(reading, change_path(reading, two)),
+    EXPECT_EQ(why_refused(reading, change_path(reading, two)),
               "two legs of the path would not be joined at a boundary or break of both");
     BoundaryPlace second = at(0);
     second.leg = 1;
     const Edit both{EditGroup{"Step sideways", {change_path(reading, two), add_boundary(second, BoundaryId{12})}}};
     const auto after = apply(reading, both);
     ASSERT_TRUE(after.has_value()) << after.error().line();
-    EXPECT_EQ(refusal(*after, {Removed<Boundary>{after->boundaries.at(2)}}),
+    EXPECT_EQ(why_refused(*after, {Removed<Boundary>{after->boundaries.at(2)}}),
               "two legs of the path would not be joined at a boundary or break of both");
     EXPECT_EQ(*apply(*after, inverse(both)), reading);
 }
@@ -117,10 +119,10 @@ TEST(Apply, WhatIsNoNumberIsRefused) {
     const Reading reading = straight_reading({1, 2});
     BoundaryPlace place;
     place.at = {no_number, 1.0};
-    EXPECT_EQ(refusal(reading, add_boundary(place, BoundaryId{5})),
+    EXPECT_EQ(why_refused(reading, add_boundary(place, BoundaryId{5})),
               "a measure of the ring boundary is no finite number");
-    EXPECT_EQ(refusal(reading,
-                      change_calibration(reading, "scan.tif", Calibration{0.0, 1.0, 0.0, Calibration::Source::Given})),
+    EXPECT_EQ(why_refused(reading, change_calibration(reading, "scan.tif",
+                                                      Calibration{0.0, 1.0, 0.0, Calibration::Source::Given})),
               "a measure of the scale is no finite number");
 }
 

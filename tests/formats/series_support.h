@@ -49,12 +49,12 @@ inline std::string refusal(Reader reader, const std::string& text) {
     return table ? "" : table.error().line();
 }
 
-struct Written {
+struct WrittenTable {
     std::string text;
     std::vector<std::string> remarks;
 };
 
-inline Written written(Writer writer, const WidthTable& table) {
+inline WrittenTable written(Writer writer, const WidthTable& table) {
     std::ostringstream out;
     const auto remarks = writer(out, table);
     EXPECT_TRUE(remarks.has_value()) << remarks.error().line();

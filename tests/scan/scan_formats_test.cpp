@@ -29,17 +29,17 @@ ScanFile written_and_opened(const TemporaryFolder& folder, const cv::Mat& pixels
     return scan.value();
 }
 
-struct Case {
+struct ReadCase {
     const char* name;
     int type;
     Written how;
 };
 
-class Lossless : public testing::TestWithParam<Case> {};
+class Lossless : public testing::TestWithParam<ReadCase> {};
 
 TEST_P(Lossless, GivesTheSamePixelsBack) {
     const TemporaryFolder folder;
-    const Case& c = GetParam();
+    const ReadCase& c = GetParam();
     const cv::Mat pixels = patterned(333, 151, c.type);
     const ScanFile scan = written_and_opened(folder, pixels, c.how, c.how.kind == Kind::Png ? "a.png" : "a.tif");
     EXPECT_EQ(scan.header().width, 333);
@@ -51,15 +51,15 @@ TEST_P(Lossless, GivesTheSamePixelsBack) {
 
 INSTANTIATE_TEST_SUITE_P(
     Formats, Lossless,
-    testing::Values(Case{"StripsPlain", CV_8UC3, {.kind = Kind::TiffStrips}},
-                    Case{"StripsLzw", CV_8UC3, {.kind = Kind::TiffStrips, .packing = Packing::Lzw}},
-                    Case{"StripsDeflate", CV_8UC3, {.kind = Kind::TiffStrips, .packing = Packing::Deflate}},
-                    Case{"TilesPlain", CV_8UC3, {.kind = Kind::TiffTiles}},
-                    Case{"TilesLzw", CV_8UC3, {.kind = Kind::TiffTiles, .packing = Packing::Lzw}},
-                    Case{"TilesDeflate", CV_8UC3, {.kind = Kind::TiffTiles, .packing = Packing::Deflate}},
-                    Case{"DeepStripsLzw", CV_16UC3, {.kind = Kind::TiffStrips, .packing = Packing::Lzw}},
-                    Case{"DeepTilesDeflate", CV_16UC3, {.kind = Kind::TiffTiles, .packing = Packing::Deflate}},
-                    Case{"Png", CV_8UC3, {.kind = Kind::Png}}, Case{"DeepPng", CV_16UC3, {.kind = Kind::Png}}),
+    testing::Values(ReadCase{"StripsPlain", CV_8UC3, {.kind = Kind::TiffStrips}},
+                    ReadCase{"StripsLzw", CV_8UC3, {.kind = Kind::TiffStrips, .packing = Packing::Lzw}},
+                    ReadCase{"StripsDeflate", CV_8UC3, {.kind = Kind::TiffStrips, .packing = Packing::Deflate}},
+                    ReadCase{"TilesPlain", CV_8UC3, {.kind = Kind::TiffTiles}},
+                    ReadCase{"TilesLzw", CV_8UC3, {.kind = Kind::TiffTiles, .packing = Packing::Lzw}},
+                    ReadCase{"TilesDeflate", CV_8UC3, {.kind = Kind::TiffTiles, .packing = Packing::Deflate}},
+                    ReadCase{"DeepStripsLzw", CV_16UC3, {.kind = Kind::TiffStrips, .packing = Packing::Lzw}},
+                    ReadCase{"DeepTilesDeflate", CV_16UC3, {.kind = Kind::TiffTiles, .packing = Packing::Deflate}},
+                    ReadCase{"Png", CV_8UC3, {.kind = Kind::Png}}, ReadCase{"DeepPng", CV_16UC3, {.kind = Kind::Png}}),
     [](const auto& tested) { return tested.param.name; });
 
 TEST(ScanFormats, JpegGivesNearlyTheSamePixels) {

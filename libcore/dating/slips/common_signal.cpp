@@ -10,11 +10,11 @@ constexpr double freedom = 5.0;
 constexpr int passes = 3; ///< Weights and guess settle within three.
 
 /// Weighted sums from which the guess follows.
-struct Sums {
+struct WeightedSums {
     Eigen::ArrayXd values; ///< sum(w value)
     Eigen::ArrayXd known;  ///< sum(w loading)
 
-    explicit Sums(Eigen::Index years)
+    explicit WeightedSums(Eigen::Index years)
         : values(Eigen::ArrayXd::Zero(years))
         , known(Eigen::ArrayXd::Zero(years)) {}
 
@@ -45,7 +45,7 @@ std::vector<CommonSignal> signals_of_others(const std::vector<Voice>& voices, in
     }
     const Eigen::Index years = voices.front().values.size();
     std::vector<Eigen::ArrayXd> weights(voices.size(), Eigen::ArrayXd::Ones(years));
-    Sums all(years);
+    WeightedSums all(years);
     for (int pass = 0; pass < passes; ++pass) {
         if (pass > 0) {
             const Eigen::ArrayXd growth = all.values / (1.0 + all.known);
@@ -53,14 +53,14 @@ std::vector<CommonSignal> signals_of_others(const std::vector<Voice>& voices, in
                 weights[i] = weights_of(voices[i], growth);
             }
         }
-        all = Sums(years);
+        all = WeightedSums(years);
         for (std::size_t i = 0; i < voices.size(); ++i) {
             all.add(voices[i], weights[i]);
         }
     }
     std::vector<CommonSignal> signals;
     for (std::size_t i = 0; i < voices.size(); ++i) {
-        Sums own(years);
+        WeightedSums own(years);
         own.add(voices[i], weights[i]);
         const Eigen::ArrayXd known = (all.known - own.known).max(0.0);
         signals.push_back({first_year, (all.values - own.values) / (1.0 + known), known / (1.0 + known)});

@@ -9,7 +9,7 @@ namespace pithward::test {
 namespace {
 
 using namespace dating;
-using Kind = Slip::Kind;
+using SlipKind = Slip::Kind;
 
 MadeUpSite clear_site(unsigned seed = 1) {
     return {.trees = 10, .cores = 2, .first_year = 1800, .years = 200, .r = 0.75, .seed = seed};
@@ -24,7 +24,7 @@ TEST(FindSlips, FindsTwoRingsTakenAsOne) {
     merge_rings(site[0].widths, 1900);
     const auto slips = slips_of_first(site);
     ASSERT_EQ(slips.size(), 1);
-    EXPECT_EQ(slips[0].kind, Kind::RingMissing);
+    EXPECT_EQ(slips[0].kind, SlipKind::RingMissing);
     EXPECT_EQ(slips[0].year, 1900);
     EXPECT_EQ(slips[0].ring_year(), 1899);
     EXPECT_GT(slips[0].probability, 0.99);
@@ -35,7 +35,7 @@ TEST(FindSlips, FindsOneRingTakenAsTwo) {
     split_ring(site[0].widths, 1900, 0.4);
     const auto slips = slips_of_first(site);
     ASSERT_EQ(slips.size(), 1);
-    EXPECT_EQ(slips[0].kind, Kind::RingTooMany);
+    EXPECT_EQ(slips[0].kind, SlipKind::RingTooMany);
     EXPECT_EQ(slips[0].year, 1900);
     EXPECT_EQ(slips[0].ring_year(), 1900);
 }
@@ -45,7 +45,7 @@ TEST(FindSlips, FindsARingLostWithoutATraceWithinItsRange) {
     lose_ring(site[0].widths, 1900);
     const auto slips = slips_of_first(site);
     ASSERT_EQ(slips.size(), 1);
-    EXPECT_EQ(slips[0].kind, Kind::RingMissing);
+    EXPECT_EQ(slips[0].kind, SlipKind::RingMissing);
     EXPECT_LE(slips[0].from, 1901); // The ring just outside of 1900.
     EXPECT_GE(slips[0].to, 1901);
     EXPECT_LE(slips[0].to - slips[0].from, 20);
@@ -64,8 +64,8 @@ TEST(FindSlips, FindsTwoSlipsInTheSameAndInOppositeDirections) {
     merge_rings(opposite[0].widths, 1930);
     slips = slips_of_first(opposite);
     ASSERT_EQ(slips.size(), 2);
-    EXPECT_EQ(slips[0].kind, Kind::RingMissing);
-    EXPECT_EQ(slips[1].kind, Kind::RingTooMany);
+    EXPECT_EQ(slips[0].kind, SlipKind::RingMissing);
+    EXPECT_EQ(slips[1].kind, SlipKind::RingTooMany);
     EXPECT_EQ(slips[1].year, 1860);
 }
 
@@ -100,7 +100,7 @@ TEST(FindSlips, FindsAMistakeThatBothCoresOfATreeShare) {
     const auto found = find_slips(site, {});
     for (const std::size_t i : {0U, 1U}) {
         ASSERT_EQ(found[i].slips.size(), 1);
-        EXPECT_EQ(found[i].slips[0].kind, Kind::RingMissing);
+        EXPECT_EQ(found[i].slips[0].kind, SlipKind::RingMissing);
         EXPECT_LE(std::abs(found[i].slips[0].ring_year() - 1900), 10);
     }
     EXPECT_TRUE(found[2].slips.empty());
