@@ -40,21 +40,18 @@ sanitize_threads() {
 
 # fuzz_one TARGET: a minute, from its committed corpus and what earlier runs added to it.
 fuzz_one() {
-    local grown=build/fuzz/corpus/$1
+    local grown=build/asan/corpus/$1
     mkdir -p "$grown"
-    "build/fuzz/bin/$1" -max_total_time=60 -timeout=10 -rss_limit_mb=2048 -artifact_prefix="build/fuzz/$1-" \
+    "build/asan/bin/$1" -max_total_time=60 -timeout=10 -rss_limit_mb=2048 -artifact_prefix="build/asan/$1-" \
         "$grown" "tests/fuzz/corpus/${1#fuzz_}" 2>&1 | sed "s/^/$1: /"
 }
 
 fuzz_each() {
     export -f fuzz_one
-    targets_of build/fuzz fuzz_ | xargs -P "$jobs" -I{} bash -o pipefail -c 'fuzz_one {}'
+    targets_of build/asan fuzz_ | xargs -P "$jobs" -I{} bash -o pipefail -c 'fuzz_one {}'
 }
 
 fuzz() {
-    required "Configure fuzz" cmake --preset fuzz
-    # shellcheck disable=SC2046 # target names are words
-    required "Build fuzz" build fuzz $(targets_of build/fuzz fuzz_)
     check "A minute of each fuzz target" fuzz_each
 }
 

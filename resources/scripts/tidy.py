@@ -18,7 +18,7 @@ import time
 
 TOP = pathlib.Path(__file__).resolve().parents[2]
 INCLUDED = re.compile(r'^#include "(/.*\.cpp)"$', re.MULTILINE)
-MAIN = re.compile(r"^int main\(", re.MULTILINE)
+MAIN = re.compile(r'^(int main|extern "C" int LLVMFuzzerTestOneInput)\(', re.MULTILINE)
 ALONE = TOP / "libimaging/boundary/wood"  # wood models are alike by design, and so are the names in them
 PAIRS = ("-isystem", "-include", "-I")  # options whose argument may stand apart
 # How many states clang's analyzer follows in a function, of the 225,000 that are its own limit. It looks less deep for it, and
@@ -58,7 +58,7 @@ def bundles(entries, wanted):
 
 def joined(whole, parts):
     """Writes the parts end to end; answers with the line before each part's first. Each program has a main of its own."""
-    texts = [MAIN.sub(f"int main_{number}(", part.read_text()) for number, part in enumerate(parts)]
+    texts = [MAIN.sub(rf"\g<1>_{number}(", part.read_text()) for number, part in enumerate(parts)]
     whole.write_text("".join(texts))
     return [0, *itertools.accumulate(text.count("\n") for text in texts)][:-1]
 

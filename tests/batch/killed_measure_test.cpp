@@ -93,7 +93,7 @@ std::size_t lines_of_history(const std::string& file) {
     return record::Project::open(file, record::Project::Access::Write)->history()->size();
 }
 
-TEST(KilledMeasure, WhatWasToldIsThereAndNothingIsHalfThere) {
+TEST(KilledMeasureTrial, WhatWasToldIsThereAndNothingIsHalfThere) {
     const TemporaryFolder folder;
     const std::string scan = rendered_scan(folder, clear_scene(7, 1, 12)).scan.header().file;
     const std::string ending = fs::path(scan).extension().string();

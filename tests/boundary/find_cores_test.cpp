@@ -12,7 +12,7 @@ double distance(ImagePoint a, ImagePoint b) {
     return std::hypot(a.x - b.x, a.y - b.y);
 }
 
-TEST(FindCores, PathsBeginAtTheBarkAndSayHowSureThatIs) {
+TEST(FindCoresTrial, PathsBeginAtTheBarkAndSayHowSureThatIs) {
     const TemporaryFolder folder;
     for (int number = 1; number <= 4; ++number) {
         demo::Scene scene = clear_scene(620, number, 40);

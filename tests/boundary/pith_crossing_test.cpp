@@ -69,7 +69,7 @@ TEST(PithCrossing, ACoreThatEndsAtThePithGivesOnePathThatEndsThere) {
     EXPECT_LT(distance_mm(found[0].path.front(), core.truth().path.front()), 3.5);
 }
 
-TEST(PithCrossing, OrdinaryCoresAreNotSplit) {
+TEST(PithCrossingTrial, OrdinaryCoresAreNotSplit) {
     const TemporaryFolder folder;
     for (const demo::Timber timber : {demo::Timber::Pine, demo::Timber::Oak, demo::Timber::Maple}) {
         demo::Scene scene = past_pith(7, timber, 0.0);

@@ -10,7 +10,7 @@ namespace pithward::test {
 namespace {
 
 /// A small part of ruler_study, which is run by hand (docs/calibration.md).
-TEST(RandomRulers, AreReadRightAndTheirDeviationsHold) {
+TEST(RandomRulersTrial, AreReadRightAndTheirDeviationsHold) {
     const TemporaryFolder folder;
     std::vector<double> normalised;
     int refused = 0;

@@ -63,7 +63,7 @@ int wanted_kills() {
     return text == nullptr ? 20 : std::atoi(text);
 }
 
-TEST(Kill, WhatWasToldIsThereAndNothingIsHalfThere) {
+TEST(KillTrial, WhatWasToldIsThereAndNothingIsHalfThere) {
     const test::TemporaryFolder folder;
     const std::string file = folder.file("a.pithward");
     { const Project project = test::made_up_project(file); }
@@ -133,7 +133,7 @@ private:
     QSqlDatabase database_;
 };
 
-TEST(Kill, AMigrationIsThereOrNot) {
+TEST(KillTrial, AMigrationIsThereOrNot) {
     const test::TemporaryFolder folder;
     const std::string whole = folder.file("whole.pithward");
     {
