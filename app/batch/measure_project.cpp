@@ -222,7 +222,7 @@ Exit measure_project(const MeasureOptions& options, const CommonOptions& common)
         ++counts.read;
         counts.findings += *findings;
     }
-    const auto compared = compare_cores(*project, stamp_now(options.by));
+    const auto compared = compare_cores(*project, stamp_now("Pithward")); // no person's to undo
     if (!compared) {
         return report(compared.error());
     }

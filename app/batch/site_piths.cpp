@@ -39,6 +39,9 @@ Outcome<void> judge_again(record::Project& project, ReadingId id, const PithKnow
         return tl::unexpected(document.error());
     }
     const Reading& reading = document->reading();
+    if (reading.pith && reading.pith->source == Pith::Source::Hand) {
+        return {};
+    }
     const auto series = measure(reading);
     if (!series) {
         return {}; // what can't be measured has no pith to judge
@@ -70,7 +73,7 @@ Outcome<void> judge_piths_by_site(record::Project& project, const EditStamp& sta
         return tl::unexpected(known.error());
     }
     for (const record::ReadingEntry& one : *readings) {
-        if (!one.untouched()) {
+        if (!one.unconfirmed()) {
             continue;
         }
         const auto core = std::ranges::find(*cores, one.core, &CoreEntry::id);

@@ -1,7 +1,6 @@
 #include "app/batch/tree_ages.h"
 
 #include "app/batch/each_accepted.h"
-#include "libcore/field/field_checks.h"
 #include "libcore/field/tree_ages.h"
 
 #include <algorithm>
@@ -18,40 +17,52 @@ using record::CoreEntry;
 /// A core of a tree with its accepted reading, where that tells the year of the pith.
 struct AgedCore {
     ReadingId reading;
-    bool untouched = false; ///< By a person.
+    bool unconfirmed = false;
     field::DatedPith dated;
 };
 
 /// Those of a tree's cores that tell it.
 Outcome<std::vector<AgedCore>> aged(const record::Project& project, std::span<const CoreEntry> cores,
-                                    const std::set<ReadingId>& untouched) {
+                                    const std::set<ReadingId>& unconfirmed) {
     std::vector<AgedCore> known;
     const auto see = [&](const CoreEntry& core, const Reading& reading, const RingSeries& series) {
         if (const auto year = pith_year(reading, series)) {
-            known.push_back({*core.accepted, untouched.contains(*core.accepted), {core.core, *year}});
+            known.push_back({*core.accepted, unconfirmed.contains(*core.accepted), {core.core, *year}});
         }
     };
     return each_accepted(project, cores, see).map([&] { return std::move(known); });
 }
 
-/// One finding for each pair, on the one of the two that was read last and that no person has touched.
+/// At most one finding for a pair: on the reading where it is by now, else on the one of the two that was read last and
+/// that no person has confirmed anything of. An open one goes where the ages agree by now; what was answered stays.
 Outcome<bool> compare_pair(record::Project& project, const AgedCore& noted, const AgedCore& other,
                            const EditStamp& stamp) {
-    const auto remark = field::tree_ages_remark(noted.dated, other.dated);
-    if (!remark) {
-        return false;
-    }
     const auto document = project.document(noted.reading);
-    if (!document) {
-        return tl::unexpected(document.error());
+    const auto beside = project.document(other.reading);
+    if (!document || !beside) {
+        return tl::unexpected(document ? beside.error() : document.error());
     }
-    Finding finding = field::finding_of(document->reading(), *remark);
-    if (has_finding(document->reading(), finding)) {
+    const Finding* before = field::tree_ages_finding(document->reading(), other.dated.core);
+    const bool answered = before != nullptr && before->state != Finding::State::Open;
+    if (answered || field::tree_ages_finding(beside->reading(), noted.dated.core) != nullptr) {
         return false;
     }
-    finding.id = FindingId{document->fresh_id()};
-    const Edit edit{EditGroup{"Hold the tree's cores against each other", {{Added<Finding>{std::move(finding)}}}}};
-    return project.edit(noted.reading, edit, stamp).map([](const auto& record) { return record.has_value(); });
+    const auto remark = field::tree_ages_remark(noted.dated, other.dated);
+    EditGroup group{"Hold the tree's cores against each other", {}};
+    if (before != nullptr && (!remark || before->reason != remark->reason)) {
+        group.edits.emplace_back(Removed<Finding>{*before});
+    }
+    if (remark && (before == nullptr || before->reason != remark->reason)) {
+        Finding finding = field::finding_of(document->reading(), *remark);
+        finding.id = FindingId{document->fresh_id()};
+        group.edits.emplace_back(Added<Finding>{std::move(finding)});
+    }
+    if (group.edits.empty()) {
+        return false;
+    }
+    return project.edit(noted.reading, Edit{std::move(group)}, stamp).map([&](const auto& record) {
+        return record.has_value() && remark && before == nullptr;
+    });
 }
 
 } // namespace
@@ -66,10 +77,10 @@ Outcome<int> compare_tree_ages(record::Project& project, const EditStamp& stamp)
     for (const CoreEntry& core : *cores) {
         trees[{core.site.id, core.tree.id}].push_back(core);
     }
-    std::set<ReadingId> untouched;
+    std::set<ReadingId> unconfirmed;
     for (const record::ReadingEntry& one : *readings) {
-        if (one.untouched()) {
-            untouched.insert(one.id);
+        if (one.unconfirmed()) {
+            unconfirmed.insert(one.id);
         }
     }
     int findings = 0;
@@ -77,7 +88,7 @@ Outcome<int> compare_tree_ages(record::Project& project, const EditStamp& stamp)
         if (of_tree.size() < 2) {
             continue;
         }
-        const auto known = aged(project, of_tree, untouched);
+        const auto known = aged(project, of_tree, unconfirmed);
         if (!known) {
             return tl::unexpected(known.error());
         }
@@ -85,11 +96,11 @@ Outcome<int> compare_tree_ages(record::Project& project, const EditStamp& stamp)
             for (std::size_t k = 0; k < i; ++k) {
                 const AgedCore& later = (*known)[i];
                 const AgedCore& earlier = (*known)[k];
-                if (!later.untouched && !earlier.untouched) {
+                if (!later.unconfirmed && !earlier.unconfirmed) {
                     continue;
                 }
-                const auto noted =
-                    compare_pair(project, later.untouched ? later : earlier, later.untouched ? earlier : later, stamp);
+                const auto noted = compare_pair(project, later.unconfirmed ? later : earlier,
+                                                later.unconfirmed ? earlier : later, stamp);
                 if (!noted) {
                     return tl::unexpected(noted.error());
                 }

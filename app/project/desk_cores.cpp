@@ -117,7 +117,15 @@ void ProjectDesk::put_on_bench(const record::CoreEntry& core, OpenedScan scan, s
                 tr("A reading of %1 can't be measured, and is not shown.").arg(QString::fromStdString(core.core.id)));
         }
     }
-    control_.show_scan(id);
+    if (overview_.can_change) {
+        control_.show_scan(id);
+    } else {
+        model_.show_scan(id); // what would be read could not be kept
+        if (documents.empty()) {
+            emit told(tr("%1 has no reading, and the project can't be written to.")
+                          .arg(QString::fromStdString(core.core.id)));
+        }
+    }
     show_wanted();
     read_overview_soon(); // what was changed while the scan was opened
 }

@@ -5,7 +5,7 @@
 namespace pithward::bench {
 
 Outcome<ProjectOverview> read_overview(const record::Project& project) {
-    ProjectOverview overview{project.file(), project.folder(), {}, {}, {}, {}, project.remark()};
+    ProjectOverview overview{project.file(), project.folder(), {}, {}, {}, {}, project.can_change(), project.remark()};
     const auto keep = [](auto& place) { return [&place](auto values) { place = std::move(values); }; };
     return project.cores()
         .map(keep(overview.cores))

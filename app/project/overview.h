@@ -15,7 +15,8 @@ struct ProjectOverview {
     std::vector<record::ReadingEntry> readings;
     std::vector<record::ScanEntry> scans;
     std::vector<record::Person> people;
-    std::string remark; ///< What a person should know of how the file is kept; mostly empty.
+    bool can_change = true; ///< Whether the file can be written to.
+    std::string remark;     ///< What a person should know of how the file is kept; mostly empty.
 };
 
 [[nodiscard]] Outcome<ProjectOverview> read_overview(const record::Project& project);

@@ -29,7 +29,7 @@ Store::~Store() {
 
 void Store::open(const std::filesystem::path& file, std::function<void(Outcome<void>)> done) {
     post([file, done = std::move(done), worker = worker_](record::Project* /*before*/) -> Answer {
-        auto opened = record::Project::open(file, record::Project::Access::Write);
+        auto opened = record::Project::open(file, record::Project::Access::AsAllowed);
         auto answer = std::make_shared<Outcome<void>>();
         if (!opened) {
             *answer = tl::unexpected(std::move(opened.error()));

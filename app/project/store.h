@@ -28,7 +28,8 @@ public:
     /// Waits until all that was asked is done, and closes the file. Answers that are still on their way are dropped.
     ~Store() override;
 
-    /// Opens a file for work. All that is asked later waits for that, and fails when it failed.
+    /// Opens a file for work, or to be looked at where it can't be written to. All that is asked later waits for that,
+    /// and fails when it failed.
     void open(const std::filesystem::path& file, std::function<void(Outcome<void>)> done);
 
     template <typename T>

@@ -9,6 +9,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLocale>
+#include <QPointer>
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QSplitter>
@@ -74,6 +75,7 @@ HistoryView::HistoryView(ProjectDesk& desk, record::CoreId core, QWidget* parent
     connect(back_, &QPushButton::clicked, this, &HistoryView::bring_back);
     connect(list_, &QTreeWidget::currentItemChanged, this, &HistoryView::show_entry);
     connect(&desk_, &ProjectDesk::overview_changed, this, &HistoryView::refresh);
+    connect(&desk_, &ProjectDesk::opened, this, &QDialog::close); // it is of the project before
     scans_.fetch(core_, [this](const ScanFetcher::Opened& scan) {
         if (scan) {
             scan_ = *scan;
@@ -111,11 +113,14 @@ void HistoryView::refresh() {
             }
             return history;
         },
-        [this](Outcome<History> history) {
+        [self = QPointer(this)](Outcome<History> history) {
+            if (self == nullptr) {
+                return; // closed before the answer came
+            }
             if (!history) {
-                emit told(QString::fromStdString(history.error().line()));
-            } else if (history->entries != history_.entries) {
-                fill(std::move(*history));
+                emit self->told(QString::fromStdString(history.error().line()));
+            } else if (history->entries != self->history_.entries) {
+                self->fill(std::move(*history));
             }
         });
 }

@@ -3,6 +3,7 @@
 #include "libcore/record/project_header.h"
 
 #include <sys/stat.h>
+#include <unistd.h>
 
 #include <QCoreApplication>
 #include <QSqlError>
@@ -49,6 +50,12 @@ std::pair<std::uint64_t, std::uint64_t> identity_of(const std::filesystem::path&
 
 } // namespace
 
+bool may_be_changed(const std::filesystem::path& file) {
+    std::error_code error;
+    const auto real = std::filesystem::weakly_canonical(file, error); // a log is put beside what a link leads to
+    return !error && ::access(real.c_str(), W_OK) == 0 && ::access(real.parent_path().c_str(), W_OK) == 0;
+}
+
 Outcome<std::unique_ptr<Connection>> Connection::open(const std::filesystem::path& file, Mode mode) {
     if (mode != Mode::Create) {
         if (auto wrong = fault_of_header(file)) {
@@ -79,6 +86,8 @@ Outcome<std::unique_ptr<Connection>> Connection::open(const std::filesystem::pat
     }
     if (ready && mode != Mode::Read) {
         ready = connection->set_journal();
+    } else if (!may_be_changed(file)) {
+        connection->remark_ = "the project or its folder can't be written to: it can be looked at, not changed";
     }
     if (!ready) {
         return tl::unexpected(std::move(ready.error()));

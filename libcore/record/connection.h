@@ -36,8 +36,11 @@ public:
     [[nodiscard]] Outcome<QVariant> value(const char* statement, const QVariantList& values = {}) const;
 
     [[nodiscard]] const std::filesystem::path& file() const { return file_; }
-    /// What a person should know of the way the file is kept, such as on a network folder; empty on a local disk.
+    /// What a person should know of the way the file is kept, such as on a network folder; mostly empty.
     [[nodiscard]] const std::string& remark() const { return remark_; }
+
+    /// Whether it was opened for writing.
+    [[nodiscard]] bool writes() const { return mode_ != Mode::Read; }
 
     [[nodiscard]] Outcome<int> version() const;
     /// Within a transaction, like any other change.
@@ -70,6 +73,9 @@ private:
     Mode mode_ = Mode::Read;
     std::string remark_;
 };
+
+/// Whether a file and its folder can be written to; SQLite wants both.
+[[nodiscard]] bool may_be_changed(const std::filesystem::path& file);
 
 /// A transaction that is taken back unless it is committed. It waits for other writers at its start, not at its end.
 class Transaction {

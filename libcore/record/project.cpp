@@ -57,6 +57,9 @@ Outcome<Project> Project::create(const std::filesystem::path& file, std::span<co
 }
 
 Outcome<Project> Project::open(const std::filesystem::path& file, Access access) {
+    if (access == Access::AsAllowed) {
+        access = may_be_changed(file) ? Access::Write : Access::Read;
+    }
     const bool unclean = ended_uncleanly(file);
     auto connection = Connection::open(file, access == Access::Read ? Connection::Mode::Read : Connection::Mode::Write);
     if (!connection) {
@@ -72,7 +75,8 @@ Outcome<Project> Project::open(const std::filesystem::path& file, Access access)
     Outcome<void> sound;
     if (*version < project_version) {
         if (access == Access::Read) {
-            return fail(file.string(), "an older Pithward wrote this project", "open it once for writing");
+            return fail(file.string(), "an older Pithward wrote this project",
+                        "let someone who may write to it open it once");
         }
         sound = migrate(**connection, migration_steps());
     }
@@ -92,6 +96,10 @@ const std::filesystem::path& Project::file() const {
 
 std::filesystem::path Project::folder() const {
     return std::filesystem::absolute(file()).parent_path();
+}
+
+bool Project::can_change() const {
+    return store_->connection().writes();
 }
 
 const std::string& Project::remark() const {

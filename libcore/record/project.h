@@ -20,7 +20,11 @@ namespace pithward::record {
 /// opened it; a window hands it to a thread of its own.
 class Project {
 public:
-    enum class Access { Read, Write };
+    enum class Access {
+        Read,
+        Write,
+        AsAllowed, ///< Write; read where the file or its folder can't be written to.
+    };
 
     /// Makes a new project from what a field sheet says and the scans that were found. Fails on a file that is there.
     [[nodiscard]] static Outcome<Project> create(const std::filesystem::path& file, std::span<const Site> sites,
@@ -33,6 +37,8 @@ public:
     Project& operator=(Project&&) noexcept;
 
     [[nodiscard]] const std::filesystem::path& file() const;
+    /// Whether it is open for writing.
+    [[nodiscard]] bool can_change() const;
     /// The folder that the scans' paths start from.
     [[nodiscard]] std::filesystem::path folder() const;
     /// What a person should know of how the file is kept; mostly empty.

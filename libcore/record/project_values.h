@@ -44,8 +44,8 @@ struct ReadingEntry {
     int open_findings = 0;
     friend bool operator==(const ReadingEntry&, const ReadingEntry&) = default;
 
-    /// Whether it is as the program proposed it: no person has confirmed a boundary or said that it is done.
-    [[nodiscard]] bool untouched() const { return state == "proposed" && looked_at == 0 && in_bulk == 0; }
+    /// Whether no person has confirmed a boundary of it or said that it is done.
+    [[nodiscard]] bool unconfirmed() const { return state == "proposed" && looked_at == 0 && in_bulk == 0; }
 };
 
 /// One line of a project's history: an edit of a reading, or something that was done to the project.

@@ -19,7 +19,7 @@ constexpr double from_afar = 0.05;     ///< Weight of a longer window, for place
 constexpr double afar_window = 4.0;    ///< It is this much longer.
 constexpr float greatest_move = 0.02F; ///< In one pass, mm.
 constexpr double like_mm = 1.0;        ///< A lane's likeness to those before it is taken over this length.
-constexpr float strange = 0.2F;        ///< Correlation at which it is not of the same wood ...
+constexpr float other_wood = 0.2F;     ///< Correlation at which it is not of the same wood ...
 constexpr float familiar = 0.6F;       ///< ... and at which it surely is.
 constexpr int refits = 2;              ///< Least squares, repeated.
 constexpr int next_to_path = 2;        ///< So many lanes on both sides of the path are the first to be laid onto.
@@ -126,7 +126,7 @@ cv::Mat1f likeness(const cv::Mat1f& lanes, const Reference& onto, double px_mm) 
         for (int c = 0; c < lanes.cols; ++c) {
             const float power = products(lanes.rows + row, c) * onto.power(row, c);
             const float r = products(row, c) / std::sqrt(std::max(0.0F, power) + 1e-9F);
-            like(row, c) = std::clamp((r - strange) / (familiar - strange), 0.0F, 1.0F);
+            like(row, c) = std::clamp((r - other_wood) / (familiar - other_wood), 0.0F, 1.0F);
         }
     }
     return like;

@@ -21,6 +21,15 @@ TEST(TreeAges, DifferBeyondBothIntervals) {
     EXPECT_EQ(remark->end, Remark::End::Inner);
 }
 
+TEST(TreeAges, TheFindingOfAPairIsKnownWhateverYearsItTells) {
+    Reading reading;
+    const auto remark = tree_ages_remark(dated("A", 1900, 1897, 1902), dated("B", 1908, 1904, 1910));
+    ASSERT_TRUE(remark);
+    reading.findings = {finding_of(reading, *remark)};
+    EXPECT_EQ(tree_ages_finding(reading, dated("B", 1950, 1949, 1951).core), reading.findings.data());
+    EXPECT_EQ(tree_ages_finding(reading, dated("C", 1908, 1904, 1910).core), nullptr);
+}
+
 TEST(TreeAges, WithinTheIntervalsTheyAgree) {
     EXPECT_FALSE(tree_ages_remark(dated("A", 1900, 1897, 1904), dated("B", 1908, 1904, 1910)));
 }

@@ -1,10 +1,10 @@
 #include "libcore/edit/reading_edits.h"
 #include "libcore/record/connection.h"
 #include "tests/record/made_up_project.h"
+#include "tests/support/only_reading.h"
 #include "tests/support/temporary_folder.h"
 
 #include <gtest/gtest.h>
-#include <unistd.h>
 
 #include <filesystem>
 #include <random>
@@ -122,16 +122,26 @@ TEST(BadProject, ValuesThatCannotBeAreRefused) {
 }
 
 TEST(BadProject, AReadOnlyFileCanBeReadAndNotChanged) {
-    if (::geteuid() == 0) {
-        GTEST_SKIP() << "root may write to everything";
-    }
     const test::TemporaryFolder folder;
     const std::string file = folder.file("a.pithward");
     { const Project project = test::made_up_project(file); }
-    std::filesystem::permissions(file, std::filesystem::perms::owner_read);
-    const Project project = test::opened(file, Access::Read);
-    EXPECT_EQ(project.cores()->size(), 4U);
-    EXPECT_EQ(refusal_of(file), "the project or its folder can't be written to");
+    const std::string bytes = test::bytes_of(file);
+    {
+        const test::OnlyReading only_reading(folder);
+        if (!only_reading.rights.hold()) {
+            GTEST_SKIP() << "whoever runs this may write to everything, or nobody can reach the folder";
+        }
+        EXPECT_EQ(test::opened(file, Access::Read).cores()->size(), 4U);
+        EXPECT_EQ(refusal_of(file), "the project or its folder can't be written to");
+
+        Project project = test::opened(file, Access::AsAllowed);
+        EXPECT_FALSE(project.can_change());
+        EXPECT_EQ(project.remark(), "the project or its folder can't be written to: it can be looked at, not changed");
+        const Reading reading = project.reading(ReadingId{1}).value();
+        EXPECT_FALSE(project.edit(ReadingId{1}, set_note(reading, "x"), test::stamp_by("Ida")).has_value());
+    }
+    EXPECT_EQ(test::bytes_of(file), bytes);
+    EXPECT_TRUE(test::opened(file, Access::AsAllowed).can_change());
 }
 
 TEST(BadProject, AReaderChangesNothing) {

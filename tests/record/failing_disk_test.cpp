@@ -1,13 +1,13 @@
 // What a project does when the disk under it does not play along.
 #include "libcore/edit/reading_edits.h"
 #include "tests/record/made_up_project.h"
+#include "tests/support/only_reading.h"
 #include "tests/support/temporary_folder.h"
 
 #include <gtest/gtest.h>
 #include <sys/mount.h>
 #include <unistd.h>
 
-#include <QCoreApplication>
 #include <filesystem>
 #include <fstream>
 
@@ -44,26 +44,6 @@ TEST(FailingDisk, AFileDeletedOrReplacedUnderneathIsToldAndNotWrittenTo) {
     EXPECT_EQ(test::opened(file).reading(ReadingId{1})->note, "told as done");
 }
 
-/// Nobody in particular, as long as it lives: root may write to everything.
-class WithoutPrivileges {
-public:
-    WithoutPrivileges()
-        : dropped_(::geteuid() == 0 && ::seteuid(nobody) == 0) {
-        QCoreApplication::setSetuidAllowed(true);
-    }
-    ~WithoutPrivileges() {
-        if (dropped_) {
-            EXPECT_EQ(::seteuid(0), 0);
-        }
-    }
-    WithoutPrivileges(const WithoutPrivileges&) = delete;
-    WithoutPrivileges& operator=(const WithoutPrivileges&) = delete;
-
-private:
-    static constexpr uid_t nobody = 65534;
-    bool dropped_;
-};
-
 /// A folder that anybody may enter, with a project of one edit in it.
 std::string open_to_all(const test::TemporaryFolder& folder) {
     fs::permissions(folder.file(""), fs::perms(0755));
@@ -81,7 +61,7 @@ TEST(FailingDisk, AReadOnlyFileOrFolderIsReadAndNotChanged) {
         fs::permissions(folder.file(""), fs::perms(whole_folder ? 0555 : 0755));
         const std::string bytes = test::bytes_of(file);
         {
-            const WithoutPrivileges nobody;
+            const test::AsNobody nobody;
             if (::access(folder.file("").c_str(), X_OK) != 0) {
                 GTEST_SKIP() << "the folder of the tests is closed to others";
             }

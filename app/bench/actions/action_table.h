@@ -75,6 +75,7 @@ enum class ActionId {
     ShowBench,
     ShowReview,
     ShowHistory,
+    CompareReadings,
     PassQueued,
     ReturnQueued,
     CommentQueued,

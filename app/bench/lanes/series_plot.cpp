@@ -2,6 +2,7 @@
 
 #include "app/bench/look/wording.h"
 #include "app/picture/ring_places.h"
+#include "libcore/measure/mean_widths.h"
 
 #include <qcustomplot.h>
 
@@ -12,6 +13,10 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
 
 namespace pithward::bench {
 
@@ -31,6 +36,8 @@ SeriesPlot::SeriesPlot(const BenchModel& model, QWidget* parent)
     plot_->installEventFilter(this);
     plot_->setNoAntialiasingOnDrag(true);
 
+    mean_ = plot_->addGraph();
+    mean_->setLayer("grid"); // behind the core that is worked on
     widths_ = plot_->addGraph();
     widths_->setScatterStyle(QCPScatterStyle(QCPScatterStyle::ssNone));
     absent_ = plot_->addGraph();
@@ -80,7 +87,10 @@ void SeriesPlot::refill() {
     refill_others();
     widths_->setData(keys, values);
     absent_->setData(absent, QVector<double>(absent.size(), 0.0));
-    const QString year = others_.empty() ? tr("Year") : tr("Year; thin lines: the other cores on the bench");
+    QString year = others_.empty() ? tr("Year") : tr("Year; thin lines: the other cores on the bench");
+    if (shows_mean()) {
+        year = tr("Year; thin lines: the other cores on the bench; dashed: their mean");
+    }
     plot_->xAxis->setLabel(dated_ ? year : tr("Ring, counted from the bark"));
     plot_->xAxis->setRangeReversed(!dated_);
     if (!keys.isEmpty()) {
@@ -103,6 +113,11 @@ void SeriesPlot::refill_others() {
         plot_->removeGraph(graph);
     }
     others_.clear();
+    std::vector<const RingSeries*> of_others;
+    std::set<std::string> taken; // one reading of each core
+    if (model_.core() != nullptr) {
+        taken.insert(model_.core()->reading.core);
+    }
     for (const BenchScan& scan : model_.scans()) {
         for (const picture::MeasuredCore& core : scan.cores) {
             const bool dated = !core.series.rings.empty() && core.series.rings.front().year.has_value();
@@ -116,9 +131,31 @@ void SeriesPlot::refill_others() {
             }
             graph->setLayer("grid"); // behind the core that is worked on
             others_.push_back(graph);
+            if (core.reading.core.empty() || taken.insert(core.reading.core).second) {
+                of_others.push_back(&core.series);
+            }
         }
     }
+    refill_mean(of_others);
     recolour();
+}
+
+void SeriesPlot::refill_mean(const std::vector<const RingSeries*>& others) {
+    constexpr int least = 3; // fewer say little of a site, and their lines are seen by themselves
+    const std::map<Year, Millimetres> means = mean_widths(others, least);
+    mean_->setData({}, {});
+    std::optional<Year> before;
+    for (const auto& [year, width] : means) {
+        if (before && year - *before > 1) {
+            mean_->addData(before->value() + 1, std::numeric_limits<double>::quiet_NaN()); // no line over a gap
+        }
+        mean_->addData(year.value(), width.value());
+        before = year;
+    }
+}
+
+bool SeriesPlot::shows_mean() const {
+    return mean_->dataCount() > 0;
 }
 
 void SeriesPlot::pick_ring(int number) {
@@ -230,6 +267,9 @@ void SeriesPlot::recolour() {
     for (QCPGraph* graph : others_) {
         graph->setPen(QPen(thin, 1.0));
     }
+    QColor middle = ink;
+    middle.setAlphaF(0.75F);
+    mean_->setPen(QPen(middle, 1.5, Qt::DashLine));
     cursor_->setPen(QPen(ink, 1.0));
     readout_->setColor(ink);
     readout_->setFont(font());

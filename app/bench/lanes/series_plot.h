@@ -24,6 +24,8 @@ public:
     [[nodiscard]] int picked_ring() const { return picked_; }
     /// How many other cores are drawn beside this one.
     [[nodiscard]] int others() const { return static_cast<int>(others_.size()); }
+    /// Whether their mean is drawn.
+    [[nodiscard]] bool shows_mean() const;
 
 signals:
     /// The ring under the cursor; 0 for none.
@@ -39,8 +41,9 @@ protected:
 
 private:
     void refill();
-    /// The other dated cores on the bench, as thin lines behind this one.
+    /// The other dated cores on the bench, as thin lines behind this one, and their mean.
     void refill_others();
+    void refill_mean(const std::vector<const RingSeries*>& others);
     void recolour();
     void step_ring(int by);
     /// The ring at a place of the plot; 0 for none.
@@ -51,6 +54,7 @@ private:
     QCustomPlot* plot_;
     QCPGraph* widths_;
     std::vector<QCPGraph*> others_;
+    QCPGraph* mean_;
     QCPGraph* absent_;
     QCPItemStraightLine* cursor_;
     QCPItemText* readout_;

@@ -8,7 +8,7 @@ namespace pithward::bench {
 
 namespace {
 
-constexpr int side = 12;
+constexpr int mark_side = 12;
 constexpr int above = 6;
 constexpr int between = 2;
 
@@ -29,7 +29,7 @@ void FindingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
     painter->save();
     const auto role = option.state & QStyle::State_Selected ? QPalette::HighlightedText : QPalette::Text;
     painter->setPen(option.palette.color(role));
-    QRect rest = option.rect.adjusted(side, above, -side, -above);
+    QRect rest = option.rect.adjusted(mark_side, above, -mark_side, -above);
     painter->setFont(title_font(option.font));
     QRect used;
     painter->drawText(rest, Qt::TextWordWrap, index.data().toString(), &used);
@@ -41,7 +41,7 @@ void FindingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
 
 QSize FindingDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
     const auto* view = qobject_cast<const QAbstractItemView*>(option.widget);
-    const int width = (view != nullptr ? view->viewport()->width() : 300) - 2 * side;
+    const int width = (view != nullptr ? view->viewport()->width() : 300) - 2 * mark_side;
     const QRect room(0, 0, std::max(80, width), 10000);
     const QRect title =
         QFontMetrics(title_font(option.font)).boundingRect(room, Qt::TextWordWrap, index.data().toString());

@@ -74,6 +74,9 @@ private:
     void bind_review();
     void show_review(bool shown);
     void show_history();
+    void compare_readings();
+    /// The core that is looked at, on the bench or in the review.
+    [[nodiscard]] std::optional<record::CoreId> core_in_front() const;
     void open_queued();
     void go_to_goal();
     /// The view of the bench, or that of the review where it is shown.

@@ -77,7 +77,11 @@ void MainWindow::show_project() {
 }
 
 void MainWindow::show_saved(int waiting) {
-    saved_->setText(waiting > 0 ? tr("Writing %n…", nullptr, waiting) : tr("All is written"));
+    if (!desk_.overview().can_change) {
+        saved_->setText(tr("Only to be looked at"));
+    } else {
+        saved_->setText(waiting > 0 ? tr("Writing %n…", nullptr, waiting) : tr("All is written"));
+    }
     if (closing_ && waiting == 0) {
         close();
     }

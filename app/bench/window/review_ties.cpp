@@ -1,6 +1,7 @@
 #include "app/bench/panels/message_bar.h"
 #include "app/bench/scan_view/scan_view.h"
 #include "app/bench/window/main_window.h"
+#include "app/review/comparison_view.h"
 #include "app/review/core_viewer.h"
 #include "app/review/history_view.h"
 #include "app/review/review_page.h"
@@ -18,6 +19,7 @@ void MainWindow::bind_review() {
     actions_.on(ShowBench, [this] { show_review(false); });
     actions_.on(ShowReview, [this] { show_review(true); });
     actions_.on(ShowHistory, [this] { show_history(); });
+    actions_.on(CompareReadings, [this] { compare_readings(); });
     actions_.on(PassQueued, [this] { review_->judge(Verdict::Passed); });
     actions_.on(ReturnQueued, [this] { review_->judge(Verdict::Returned); });
     actions_.on(CommentQueued, [this] { review_->focus_comment(); });
@@ -62,8 +64,28 @@ void MainWindow::go_to_goal() {
     }
 }
 
+std::optional<record::CoreId> MainWindow::core_in_front() const {
+    return reviewing_ && review_->shown() ? std::optional(review_->shown()->core.id) : desk_.present();
+}
+
+void MainWindow::compare_readings() {
+    const auto core = core_in_front();
+    if (!core) {
+        return;
+    }
+    if (std::ranges::count(desk_.overview().readings, *core, &record::ReadingEntry::core) < 2) {
+        messages_->tell(tr("This core has one reading. Draw a path on it (P), or run pithward measure with its "
+                           "name, for another."));
+        return;
+    }
+    auto* comparison = new ComparisonView(desk_, *core, this);
+    comparison->setAttribute(Qt::WA_DeleteOnClose);
+    connect(comparison, &ComparisonView::told, messages_, &MessageBar::tell);
+    comparison->show();
+}
+
 void MainWindow::show_history() {
-    const auto core = reviewing_ && review_->shown() ? std::optional(review_->shown()->core.id) : desk_.present();
+    const auto core = core_in_front();
     if (!core) {
         return;
     }

@@ -10,7 +10,7 @@ namespace pithward::picture {
 
 namespace {
 
-constexpr double side = 64.0; ///< Breadth of the column of numbers on the left.
+constexpr double numbers_breadth = 64.0; ///< Breadth of the column of numbers on the left.
 const QColor interval_tone(0xd9, 0xdd, 0xe0);
 const QColor depth_tone(0xee, 0xf0, 0xf1);
 
@@ -35,7 +35,7 @@ public:
             const double value = k * step;
             painter.setPen(QPen(soft_ink, 0.6));
             painter.drawLine(QPointF(box_.left() - 4.0, height(value)), QPointF(box_.left(), height(value)));
-            painter.drawText(QRectF(box_.left() - side, height(value) - 6.0, side - 8.0, 12.0),
+            painter.drawText(QRectF(box_.left() - numbers_breadth, height(value) - 6.0, numbers_breadth - 8.0, 12.0),
                              Qt::AlignRight | Qt::AlignVCenter, QString::number(value, 'f', digits));
         }
         painter.drawLine(box_.topLeft(), box_.bottomLeft());
@@ -178,7 +178,7 @@ void paint_head(QPainter& painter, const YearAxis& axis, const QRectF& head, con
 Sheet chronology_sheet(const dating::Chronology& chronology) {
     const int first = chronology.years.empty() ? 0 : chronology.years.front().year;
     const int last = chronology.years.empty() ? 0 : chronology.years.back().year;
-    const double left = sheet_margin + side;
+    const double left = sheet_margin + numbers_breadth;
     const YearAxis axis(first, last, left, left + YearAxis::breadth_for(first, last));
     Sheet sheet{QStringLiteral("Site chronology"), axis.right() + sheet_margin, 70.0, {200.0, 100.0, 110.0}, {}, {}};
     sheet.paint_head = [axis, title = sheet.title](QPainter& painter, const QRectF& head) {

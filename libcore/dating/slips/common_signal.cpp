@@ -6,7 +6,7 @@ namespace pithward::dating {
 
 namespace {
 
-constexpr double freedom = 5.0;
+constexpr double tail_freedom = 5.0;
 constexpr int passes = 3; ///< Weights and guess settle within three.
 
 /// Weighted sums from which the guess follows.
@@ -34,7 +34,7 @@ Eigen::ArrayXd weights_of(const Voice& voice, const Eigen::ArrayXd& growth) {
     constexpr double uncertainty_of_guess = 0.1;
     const double variance = 1.0 - voice.loading * voice.loading + uncertainty_of_guess;
     const Eigen::ArrayXd distance = voice.values - voice.loading * growth;
-    return (freedom + 1.0) / (freedom + distance.square() / variance);
+    return (tail_freedom + 1.0) / (tail_freedom + distance.square() / variance);
 }
 
 } // namespace
