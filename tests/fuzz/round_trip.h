@@ -14,7 +14,7 @@
 
 namespace pithward::fuzz {
 
-inline constexpr std::size_t most_bytes = 64 * 1024; ///< Larger inputs only cost time.
+inline constexpr std::size_t most_bytes = std::size_t{64} * 1024; ///< Larger inputs only cost time.
 
 /// Ends the run with a finding, if something that must hold does not.
 inline void require(bool holds, const std::string& what) {
