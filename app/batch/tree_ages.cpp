@@ -50,12 +50,12 @@ Outcome<bool> compare_pair(record::Project& project, const AgedCore& noted, cons
     const auto remark = field::tree_ages_remark(noted.dated, other.dated);
     EditGroup group{"Hold the tree's cores against each other", {}};
     if (before != nullptr && (!remark || before->reason != remark->reason)) {
-        group.edits.emplace_back(Removed<Finding>{*before});
+        group.edits.push_back(Edit{Removed<Finding>{*before}});
     }
     if (remark && (before == nullptr || before->reason != remark->reason)) {
         Finding finding = field::finding_of(document->reading(), *remark);
         finding.id = FindingId{document->fresh_id()};
-        group.edits.emplace_back(Added<Finding>{std::move(finding)});
+        group.edits.push_back(Edit{Added<Finding>{std::move(finding)}});
     }
     if (group.edits.empty()) {
         return false;
