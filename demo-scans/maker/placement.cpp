@@ -5,6 +5,12 @@
 
 namespace pithward::demo {
 
+namespace {
+
+constexpr double room_in_groove_mm = 0.5; ///< A piece can't turn further out of the mount's groove.
+
+} // namespace
+
 Frame::Frame(const Scene& scene, double length_mm, ImagePoint middle)
     : middle_(middle)
     , px_per_mm_(scene.dpi / 25.4)
@@ -95,6 +101,10 @@ std::vector<Piece> cut(const Scene& scene, const std::vector<PlannedRing>& plan,
                           .lateral = last.lateral + c.lateral,
                           .turn = c.turn,
                           .crack_before = c.crack});
+    }
+    for (Piece& piece : pieces) {
+        const double most = room_in_groove_mm / (piece.a_to - std::max(piece.a_from, 0.0));
+        piece.turn = std::clamp(piece.turn, -most, most);
     }
     return pieces;
 }
