@@ -1,5 +1,5 @@
-// Renders a clear core to measure the program's speed on: an LZW TIFF of exactly the length and breadth asked for.
-// Usage: long_scan FILE LENGTH_MM DPI HEIGHT_PX
+// Renders a clear core to measure the program's speed on: an LZW TIFF of exactly the length and breadth asked for, with
+// the core once or several times below each other. Usage: long_scan FILE LENGTH_MM DPI HEIGHT_PX [CORES]
 #include "demo-scans/maker/scene.h"
 #include "demo-scans/maker/write.h"
 
@@ -45,11 +45,21 @@ demo::Picture fitted(const demo::Picture& from, int width, int height) {
     return out;
 }
 
+/// The same picture so many times, each below the one before.
+demo::Picture stacked(demo::Picture picture, int times) {
+    const std::vector<std::uint8_t> once = picture.pixels;
+    for (int i = 1; i < times; ++i) {
+        picture.pixels.insert(picture.pixels.end(), once.begin(), once.end());
+    }
+    picture.height *= times;
+    return picture;
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
-    if (argc != 5) {
-        std::fprintf(stderr, "usage: long_scan FILE LENGTH_MM DPI HEIGHT_PX\n");
+    if (argc != 5 && argc != 6) {
+        std::fprintf(stderr, "usage: long_scan FILE LENGTH_MM DPI HEIGHT_PX [CORES]\n");
         return 2;
     }
     const double length_mm = std::atof(argv[2]);
@@ -62,8 +72,9 @@ int main(int argc, char** argv) {
     const int width = static_cast<int>(std::lround(length_mm / 25.4 * dpi));
     std::printf("rendered %d x %d, cut to %d x %s\n", rendering->picture.width, rendering->picture.height, width,
                 argv[4]);
-    const auto written =
-        demo::write_image(argv[1], fitted(rendering->picture, width, std::atoi(argv[4])), demo::Format::TiffLzw);
+    const int cores = argc == 6 ? std::max(1, std::atoi(argv[5])) : 1;
+    const auto written = demo::write_image(
+        argv[1], stacked(fitted(rendering->picture, width, std::atoi(argv[4])), cores), demo::Format::TiffLzw);
     if (!written) {
         std::fprintf(stderr, "%s\n", written.error().line().c_str());
         return 2;

@@ -4,7 +4,7 @@
 Usage: measure_beside_decoding.py BIN_FOLDER SCANS_FOLDER [--runs 9] [--growth]
 
 Each line is the median of interleaved runs: decode, measure, decode, measure, ... Scans are rendered once into
-SCANS_FOLDER. With --growth the same for other lengths and resolutions.
+SCANS_FOLDER. With --growth the same for other lengths, resolutions and numbers of cores.
 """
 
 import argparse
@@ -15,8 +15,9 @@ import subprocess
 import sys
 import time
 
-MAIN_CASE = (300, 2400, 900)
-GROWTH = [(75, 2400, 900), (150, 2400, 900), (600, 2400, 900), (300, 1200, 450), (300, 4800, 1800)]
+MAIN_CASE = (300, 2400, 900, 1)  # length in mm, dpi, height of a core's part of the scan in px, cores
+GROWTH = [(75, 2400, 900, 1), (150, 2400, 900, 1), (600, 2400, 900, 1), (300, 1200, 450, 1), (300, 4800, 1800, 1),
+          (150, 1200, 450, 1), (150, 1200, 450, 2), (150, 1200, 450, 4), (150, 1200, 450, 8), (150, 1200, 450, 16)]
 
 
 def run(command):
@@ -33,10 +34,10 @@ def run(command):
 
 
 def scan_of(programs, folder, case):
-    length, dpi, height = case
-    file = folder / f"core {length} mm {dpi} dpi.tif"
+    length, dpi, height, cores = case
+    file = folder / f"{cores} core {length} mm {dpi} dpi.tif"
     if not file.exists():
-        subprocess.run([programs / "long_scan", file, str(length), str(dpi), str(height)], check=True,
+        subprocess.run([programs / "long_scan", file, str(length), str(dpi), str(height), str(cores)], check=True,
                        stdout=subprocess.DEVNULL)
     return file
 
@@ -63,7 +64,7 @@ def main():
     for case in [MAIN_CASE] + (GROWTH if options.growth else []):
         file = scan_of(options.programs, options.scans, case)
         d_time, d_peak, d_cpu, m_time, m_peak, m_cpu = compare(options.programs, file, options.runs)
-        print(f"| {case[0]} mm at {case[1]} dpi | {d_time:.2f} | {m_time:.2f} | {m_time / d_time:.2f} | {d_cpu:.2f} "
+        print(f"| {case[3]} of {case[0]} mm at {case[1]} dpi | {d_time:.2f} | {m_time:.2f} | {m_time / d_time:.2f} | {d_cpu:.2f} "
               f"| {m_cpu:.2f} | {d_peak:.0f} | {m_peak:.0f} | {m_peak / d_peak:.2f} |", flush=True)
 
 
