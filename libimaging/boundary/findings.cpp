@@ -44,7 +44,7 @@ bool is_asked_about(const Reading& reading, BoundaryId id) {
 
 void doubtful_boundaries(Reading& reading) {
     for (const Boundary& boundary : reading.boundaries) {
-        if (boundary.confidence >= sure || is_asked_about(reading, boundary.id)) {
+        if (boundary.confidence >= asked_under || is_asked_about(reading, boundary.id)) {
             continue;
         }
         Finding finding;

@@ -202,9 +202,12 @@ WoodSigns wood_signs(const Lanes& lanes, const Relief& relief, const FlatStrip& 
     signs.aligned = lines.four_times;
     signs.one_way = lines.in_stretches;
     signs.paper = paper_share(tone);
-    const Line left = quick_part(part(strip.tone, -side_to_mm, -side_from_mm), px_mm, 0.1);
-    const Line right = quick_part(part(strip.tone, side_from_mm, side_to_mm), px_mm, 0.1);
-    signs.agreement = likeness(left, right);
+    const auto sides_agree = [&](const cv::Mat1f& values) {
+        return likeness(quick_part(part(values, -side_to_mm, -side_from_mm), px_mm, 0.1),
+                        quick_part(part(values, side_from_mm, side_to_mm), px_mm, 0.1));
+    };
+    // Vessels of which some are chalked cancel out in the tone, and show in what the wood is read from.
+    signs.agreement = std::max(sides_agree(strip.tone), sides_agree(strip.signal));
     const Line middle = quick_part(part(strip.tone, -middle_half_mm, middle_half_mm), px_mm, 0.05);
     signs.regular = regularity(middle, px_mm);
     signs.contrast = std::sqrt(product(middle, middle) / static_cast<double>(middle.size()));

@@ -13,10 +13,12 @@ namespace pithward::boundary {
 /// What tells wood with its rings across the path from other things, within 1.6 mm of the path. On rendered cores of
 /// all kinds of wood and on pictures of noise, print and cloth see docs/accuracy.md.
 struct WoodSigns {
-    double across = 1.0;    ///< Mean direction of the gradients: 1 along the path (lines across it), -1 across it.
-    double aligned = 1.0;   ///< The same where what runs along the path counts like what runs across: -1 for a slant.
-    double one_way = 1.0;   ///< How far lines run one way in each short stretch: 1 all, 0.28 those of noise.
-    double agreement = 1.0; ///< Correlation of the profiles on both sides of the path, rings made straight.
+    double across = 1.0;  ///< Mean direction of the gradients: 1 along the path (lines across it), -1 across it.
+    double aligned = 1.0; ///< The same where what runs along the path counts like what runs across: -1 for a slant.
+    double one_way = 1.0; ///< How far lines run one way in each short stretch: 1 all, 0.28 those of noise.
+    /// Correlation of the profiles on both sides of the path, rings made straight: of tone, or of what the kind of wood
+    /// is read from, where that is more.
+    double agreement = 1.0;
     double regular = 0.0;   ///< Least correlation of the profile with itself, moved by once, twice and thrice a length.
     double paper = 0.0;     ///< Share of the wood that has very nearly one tone, where some is far darker; else 0.
     double contrast = 1.0;  ///< Standard deviation of the profile, as a share of brightness.

@@ -61,5 +61,19 @@ TEST(Findings, AskAboutTheOutermostBoundaryOnce) {
     EXPECT_EQ(count_of(told, FindingKind::PossiblyFalse), 1);
 }
 
+TEST(Findings, AskAboutBoundariesOfLessThanNineInTen) {
+    const ProposedRings rings{std::vector<double>(9, 1.0), {}};
+    const auto asked = [&](double confidence) {
+        Reading reading = broken_reading();
+        reading.boundaries[2].confidence = confidence;
+        add_findings(reading, rings, {}, true, sure_conifer);
+        return std::ranges::any_of(reading.findings, [&](const Finding& finding) {
+            return finding.kind == FindingKind::PossiblyFalse && finding.boundary == reading.boundaries[2].id;
+        });
+    };
+    EXPECT_TRUE(asked(0.89));
+    EXPECT_FALSE(asked(0.91));
+}
+
 } // namespace
 } // namespace pithward::boundary

@@ -1,3 +1,4 @@
+#include "demo-scans/maker/graded.h"
 #include "libimaging/boundary/find_cores.h"
 #include "libimaging/boundary/propose_reading.h"
 #include "libimaging/boundary/why_no_wood.h"
@@ -153,6 +154,17 @@ TEST(NoWoodTrial, ClothAndPrintAreNoWood) {
     expect_not_read(print(), "print");
 }
 
+// Half of its vessels are filled with chalk, so that in the mean its earlywood is as light as its latewood.
+TEST(WhyNoWoodTrial, VesselsOfWhichHalfAreChalkedAreWood) {
+    const TemporaryFolder folder;
+    const demo::Scene scene = demo::graded_core(demo::Grade::RingPorous, 1, 552001, 1).scenes.front();
+    const RenderedScan rendered = rendered_scan(folder, scene);
+    const Reading reading = read_along_truth(rendered);
+    EXPECT_EQ(reading.wood, WoodType::RingPorous);
+    EXPECT_NEAR(static_cast<double>(reading.boundaries.size()), static_cast<double>(rendered.truth().boundaries.size()),
+                3.0);
+}
+
 // Narrow rings with broad latewood are as sharp on one side as on the other once the scanner has blurred them.
 TEST(WhyNoWood, BlurredRingsThatGoOnAcrossThePathAreWood) {
     boundary::WoodSigns signs;
@@ -186,7 +198,6 @@ TEST(NoWoodTrial, WoodOfAnyKindIsReadAlsoAsOnePathAcrossThePith) {
         demo::Scene scene = clear_scene(515, 3, 40);
         scene.timber = timber;
         scene.widths_mm.clear();
-        scene.growth.rings = 25;
         scene.rings_to_pith = 0;
         scene.pith_offset_mm = 0.4;
         scene.past_pith_mm = 1000.0;
