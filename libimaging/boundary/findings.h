@@ -28,8 +28,8 @@ void add_findings(Reading& reading, const ProposedRings& rings, const OuterEnd& 
 /// Boundaries of less confidence than this are flagged as faint.
 inline constexpr double sure = 0.8;
 
-/// Boundaries of less confidence than this are findings. It asks more than a flag does, since most mistakes that nobody
-/// was asked about had 0.8 to 0.9 (docs/accuracy.md).
+/// Boundaries of less confidence than this are findings. It asks more than a flag does, since many a mistake that
+/// nobody was asked about had 0.8 to 0.9 (docs/accuracy.md).
 inline constexpr double asked_under = 0.9;
 
 } // namespace pithward::boundary
