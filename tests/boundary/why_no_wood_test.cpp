@@ -198,6 +198,7 @@ TEST(NoWoodTrial, WoodOfAnyKindIsReadAlsoAsOnePathAcrossThePith) {
         demo::Scene scene = clear_scene(515, 3, 40);
         scene.timber = timber;
         scene.widths_mm.clear();
+        scene.growth.rings = 25;
         scene.rings_to_pith = 0;
         scene.pith_offset_mm = 0.4;
         scene.past_pith_mm = 1000.0;

@@ -64,8 +64,8 @@ def main():
     for case in [MAIN_CASE] + (GROWTH if options.growth else []):
         file = scan_of(options.programs, options.scans, case)
         d_time, d_peak, d_cpu, m_time, m_peak, m_cpu = compare(options.programs, file, options.runs)
-        print(f"| {case[3]} of {case[0]} mm at {case[1]} dpi | {d_time:.2f} | {m_time:.2f} | {m_time / d_time:.2f} | {d_cpu:.2f} "
-              f"| {m_cpu:.2f} | {d_peak:.0f} | {m_peak:.0f} | {m_peak / d_peak:.2f} |", flush=True)
+        print(f"| {case[3]} of {case[0]} mm at {case[1]} dpi | {d_time:.2f} | {m_time:.2f} | {m_time / d_time:.2f} "
+              f"| {d_cpu:.2f} | {m_cpu:.2f} | {d_peak:.0f} | {m_peak:.0f} | {m_peak / d_peak:.2f} |", flush=True)
 
 
 if __name__ == "__main__":
