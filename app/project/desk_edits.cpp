@@ -1,3 +1,4 @@
+#include "app/project/detail_change.h"
 #include "app/project/project_desk.h"
 #include "app/project/written_edit.h"
 #include "libcore/edit/edit_log.h"
@@ -80,6 +81,27 @@ void ProjectDesk::make(ReadingId reading, Building build, std::function<void(boo
             if (done) {
                 done(made.has_value());
             }
+        });
+}
+
+void ProjectDesk::change_details(const record::CoreEntry& before, const record::CoreEntry& after, const QString& label,
+                                 std::function<void(bool)> done) {
+    using Readings = std::vector<ReadingId>;
+    store_->ask<Readings>(
+        [before, after, label = label.toStdString(), stamp = stamp()](record::Project& project) {
+            return bench::change_details(project, before, after, label, stamp);
+        },
+        [this, done = std::move(done)](const Outcome<Readings>& changed) {
+            if (!changed) {
+                tell(changed.error());
+            }
+            for (const ReadingId reading : changed.value_or(Readings{})) {
+                if (model_.find_reading(reading) != nullptr) {
+                    reload(reading);
+                }
+            }
+            read_overview_now();
+            done(changed.has_value());
         });
 }
 

@@ -108,6 +108,12 @@ void ProjectDesk::follow_overview(Outcome<ProjectOverview> overview) {
             reload(entry.id);
         }
     }
+    for (const BenchScan& scan : model_.scans()) {
+        const record::CoreEntry* core = scan.recorded ? core_on(scan.opened->name()) : nullptr;
+        if (core != nullptr) {
+            model_.put_field(scan.id, {overview_.file.filename().string(), core->site, core->tree, core->core});
+        }
+    }
     emit overview_changed();
 }
 

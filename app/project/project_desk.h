@@ -46,6 +46,10 @@ public:
     /// The core that is shown on the bench.
     [[nodiscard]] std::optional<record::CoreId> present() const;
 
+    /// Changes the field data of a core, of its tree and its site. `label` tells of it in the history.
+    void change_details(const record::CoreEntry& before, const record::CoreEntry& after, const QString& label,
+                        std::function<void(bool)> done);
+
     /// Lets a reading stand for its core.
     void accept(ReadingId reading);
 

@@ -111,6 +111,10 @@ struct Choice {
 
 template <typename T, typename Value, typename Field>
 SheetColumn choice(const char* name, Field T::*member, std::vector<Choice<T, Value>> choices) {
+    std::vector<std::string> words;
+    for (const auto& one : choices) {
+        words.push_back(one.word);
+    }
     auto set = [=](SheetRow& row, std::string_view text, bool) -> std::string {
         std::string known;
         for (const auto& one : choices) {
@@ -130,7 +134,7 @@ SheetColumn choice(const char* name, Field T::*member, std::vector<Choice<T, Val
         }
         return std::string();
     };
-    return {name, owner_of<T>(), std::move(set), std::move(get)};
+    return {name, owner_of<T>(), std::move(set), std::move(get), std::move(words)};
 }
 
 bool is_leap(int year) {
@@ -237,6 +241,20 @@ std::vector<SheetColumn> make_columns() {
 std::span<const SheetColumn> sheet_columns() {
     static const std::vector<SheetColumn> all = make_columns();
     return all;
+}
+
+Outcome<SheetRow> with_text(const SheetRow& row, const SheetColumn& column, std::string_view text) {
+    // Built up from nothing, so that a text can be taken out too.
+    SheetRow changed;
+    changed.core.others = row.core.others;
+    for (const SheetColumn& one : sheet_columns()) {
+        const std::string cell = one.name == column.name ? std::string(trimmed(text)) : one.get(row);
+        const std::string fault = cell.empty() ? std::string() : one.set(changed, cell, false);
+        if (!fault.empty()) {
+            return fail(one.name, "\"" + cell + "\" does not go here", fault);
+        }
+    }
+    return changed;
 }
 
 } // namespace pithward::formats

@@ -61,6 +61,10 @@ public:
     Outcome<void> accept(ReadingId reading, const EditStamp& stamp);
     /// Adds a scan, or tells its size and checksum anew.
     Outcome<void> put_scan(const ScanEntry& scan, const EditStamp& stamp);
+    /// Changes the field data of a core, of its tree and its site, from `before` to `after`; identifiers stay. `label`
+    /// tells of it in the history. Refused where what is to change is no longer as `before` has it.
+    Outcome<void> put_details(const CoreEntry& before, const CoreEntry& after, const std::string& label,
+                              const EditStamp& stamp);
     Outcome<void> put_person(const Person& person, const EditStamp& stamp);
 
     /// Makes an edit of a reading, on what the file holds by now. An edit that another window's edit of the same object

@@ -5,6 +5,7 @@
 #include "libcore/record/project_store.h"
 #include "libcore/record/reading_rows.h"
 #include "libcore/record/scan_rows.h"
+#include "libcore/record/site_rows.h"
 
 namespace pithward::record {
 
@@ -64,6 +65,15 @@ Outcome<void> Project::put_scan(const ScanEntry& scan, const EditStamp& stamp) {
             done = insert_scan(connection, scan);
         }
         return done ? write_deed(connection, {.label = "Note the scan " + scan.path}, stamp) : done;
+    });
+}
+
+Outcome<void> Project::put_details(const CoreEntry& before, const CoreEntry& after, const std::string& label,
+                                   const EditStamp& stamp) {
+    const Connection& connection = store_->connection();
+    return store_->change([&] {
+        auto done = update_details(connection, before, after);
+        return done ? write_deed(connection, {.core = before.id, .label = label}, stamp) : done;
     });
 }
 

@@ -6,10 +6,6 @@ namespace pithward::record {
 
 namespace {
 
-Outcome<void> insert(const Connection& connection, const char* statement, const QVariantList& values) {
-    return connection.run(statement, values).map([](const QSqlQuery&) {});
-}
-
 /// The tables' own words, so that a word of the interface can change without them.
 std::string field_pith_word(FieldPith pith) {
     switch (pith) {
@@ -34,32 +30,99 @@ FieldPith field_pith_from(const std::string& text) {
     return FieldPith::Unknown;
 }
 
+/// Columns of a table by name, with their values.
+using Columns = std::vector<std::pair<const char*, QVariant>>;
+
+Columns columns_of(const Core& core) {
+    return {{"date_cored", to_sql(core.date_cored)},
+            {"outer_wood", to_sql(word(core.outer))},
+            {"pith", to_sql(field_pith_word(core.pith))},
+            {"core_height_cm", to_sql(core.core_height_cm)},
+            {"azimuth_deg", to_sql(core.azimuth_deg)},
+            {"borer_mm", to_sql(core.borer_mm)},
+            {"pieces", to_sql(core.pieces)},
+            {"scan", to_sql(core.scan)},
+            {"collector", to_sql(core.collector)},
+            {"notes", to_sql(core.notes)}};
+}
+
+Columns columns_of(const Tree& tree) {
+    return {{"species", to_sql(tree.species)},
+            {"wood", to_sql(tree.wood ? word(*tree.wood) : std::string())},
+            {"living", to_sql(tree.living ? std::optional<int>(*tree.living ? 1 : 0) : std::nullopt)},
+            {"dbh_cm", to_sql(tree.dbh_cm)},
+            {"bark_mm", to_sql(tree.bark_mm)},
+            {"lean_azimuth_deg", to_sql(tree.lean_azimuth_deg)},
+            {"lean_deg", to_sql(tree.lean_deg)},
+            {"slope_aspect_deg", to_sql(tree.slope_aspect_deg)}};
+}
+
+Columns columns_of(const Site& site) {
+    return {{"latitude", to_sql(site.latitude)},
+            {"longitude", to_sql(site.longitude)},
+            {"elevation_m", to_sql(site.elevation_m)}};
+}
+
+Outcome<void> insert(const Connection& connection, const std::string& table, const Columns& columns) {
+    std::string names;
+    std::string places;
+    QVariantList values;
+    for (const auto& [name, value] : columns) {
+        names += (names.empty() ? "" : ", ") + std::string(name);
+        places += places.empty() ? "?" : ", ?";
+        values << value;
+    }
+    const std::string statement = "INSERT INTO " + table + " (" + names + ") VALUES (" + places + ")";
+    return connection.change(statement.c_str(), values);
+}
+
+/// A row's columns with what stands before them: its number, what it belongs to, its name.
+Columns with_keys(Columns keys, const Columns& columns) {
+    keys.insert(keys.end(), columns.begin(), columns.end());
+    return keys;
+}
+
 Outcome<void> write_core(const Connection& connection, std::int64_t id, std::int64_t tree, const Core& core) {
-    auto done = insert(connection,
-                       "INSERT INTO core (id, tree, name, date_cored, outer_wood, pith, core_height_cm, azimuth_deg, "
-                       "borer_mm, pieces, scan, collector, notes) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                       {to_sql(id), to_sql(tree), to_sql(core.id), to_sql(core.date_cored), to_sql(word(core.outer)),
-                        to_sql(field_pith_word(core.pith)), to_sql(core.core_height_cm), to_sql(core.azimuth_deg),
-                        to_sql(core.borer_mm), to_sql(core.pieces), to_sql(core.scan), to_sql(core.collector),
-                        to_sql(core.notes)});
+    auto done =
+        insert(connection, "core",
+               with_keys({{"id", to_sql(id)}, {"tree", to_sql(tree)}, {"name", to_sql(core.id)}}, columns_of(core)));
     for (const auto& [name, text] : core.others) {
         if (done) {
-            done = insert(connection, "INSERT INTO core_column (core, name, text) VALUES (?, ?, ?)",
-                          {to_sql(id), to_sql(name), to_sql(text)});
+            done = insert(connection, "core_column",
+                          {{"core", to_sql(id)}, {"name", to_sql(name)}, {"text", to_sql(text)}});
         }
     }
     return done;
 }
 
-Outcome<void> write_tree(const Connection& connection, std::int64_t id, std::int64_t site, const Tree& tree) {
-    const auto living = tree.living ? std::optional<int>(*tree.living ? 1 : 0) : std::nullopt;
-    return insert(connection,
-                  "INSERT INTO tree (id, site, name, species, wood, living, dbh_cm, bark_mm, lean_azimuth_deg, "
-                  "lean_deg, slope_aspect_deg) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                  {to_sql(id), to_sql(site), to_sql(tree.id), to_sql(tree.species),
-                   to_sql(tree.wood ? word(*tree.wood) : std::string()), to_sql(living), to_sql(tree.dbh_cm),
-                   to_sql(tree.bark_mm), to_sql(tree.lean_azimuth_deg), to_sql(tree.lean_deg),
-                   to_sql(tree.slope_aspect_deg)});
+bool same(const QVariant& one, const QVariant& other) {
+    const auto text = [](const QVariant& value) { return value.isNull() ? QString() : value.toString(); };
+    return text(one) == text(other);
+}
+
+/// Writes what differs between two states of a row, where the row still holds the first.
+Outcome<void> update(const Connection& connection, const std::string& table, std::int64_t id, const Columns& before,
+                     const Columns& after) {
+    for (std::size_t i = 0; i < before.size(); ++i) {
+        const auto& [name, was] = before[i];
+        if (same(was, after[i].second)) {
+            continue;
+        }
+        const std::string held = std::string("SELECT ") + name + " FROM " + table + " WHERE id = ?";
+        const auto now = connection.value(held.c_str(), {to_sql(id)});
+        if (!now) {
+            return tl::unexpected(now.error());
+        }
+        if (!same(*now, was)) {
+            return fail(connection.file().string(), std::string("somebody else has changed ") + name + " meanwhile",
+                        "look at what it is now, and change that");
+        }
+        const std::string statement = "UPDATE " + table + " SET " + name + " = ? WHERE id = ?";
+        if (auto done = connection.change(statement.c_str(), {after[i].second, to_sql(id)}); !done) {
+            return done;
+        }
+    }
+    return {};
 }
 
 CoreEntry core_entry(const QSqlQuery& row) {
@@ -106,12 +169,15 @@ Outcome<void> write_sites(const Connection& connection, std::span<const Site> si
     std::int64_t tree_id = 0;
     std::int64_t core_id = 0;
     for (const Site& site : sites) {
-        auto done =
-            insert(connection, "INSERT INTO site (id, name, latitude, longitude, elevation_m) VALUES (?, ?, ?, ?, ?)",
-                   {to_sql(++site_id), to_sql(site.id), to_sql(site.latitude), to_sql(site.longitude),
-                    to_sql(site.elevation_m)});
+        auto done = insert(connection, "site",
+                           with_keys({{"id", to_sql(++site_id)}, {"name", to_sql(site.id)}}, columns_of(site)));
         for (const Tree& tree : site.trees) {
-            done = done ? write_tree(connection, ++tree_id, site_id, tree) : done;
+            if (done) {
+                done =
+                    insert(connection, "tree",
+                           with_keys({{"id", to_sql(++tree_id)}, {"site", to_sql(site_id)}, {"name", to_sql(tree.id)}},
+                                     columns_of(tree)));
+            }
             for (const Core& core : tree.cores) {
                 done = done ? write_core(connection, ++core_id, tree_id, core) : done;
             }
@@ -121,6 +187,22 @@ Outcome<void> write_sites(const Connection& connection, std::span<const Site> si
         }
     }
     return {};
+}
+
+Outcome<void> update_details(const Connection& connection, const CoreEntry& before, const CoreEntry& after) {
+    const std::int64_t core = before.id.value;
+    const auto tree = connection.value("SELECT tree FROM core WHERE id = ?", {to_sql(core)});
+    const auto site =
+        connection.value("SELECT site FROM tree WHERE id = (SELECT tree FROM core WHERE id = ?)", {to_sql(core)});
+    if (!tree || !site) {
+        return tl::unexpected(tree ? site.error() : tree.error());
+    }
+    auto done = update(connection, "core", core, columns_of(before.core), columns_of(after.core));
+    if (done) {
+        done = update(connection, "tree", tree->toLongLong(), columns_of(before.tree), columns_of(after.tree));
+    }
+    return done ? update(connection, "site", site->toLongLong(), columns_of(before.site), columns_of(after.site))
+                : done;
 }
 
 Outcome<std::vector<CoreEntry>> read_cores(const Connection& connection) {

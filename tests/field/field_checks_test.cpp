@@ -34,6 +34,26 @@ TEST(FieldChecks, WhatWasSettledIsNotRaisedAgain) {
     EXPECT_EQ(again, reading);
 }
 
+TEST(FieldChecks, ChangedFieldDataTakesOpenFindingsAwayAndBringsOthers) {
+    Reading reading = test::straight_reading({1.0, 2.0, 3.0});
+    FieldFacts before;
+    before.core.outer = OuterWood::Lost;
+    before.core.azimuth_deg = 10.0;
+    before.tree.lean_azimuth_deg = 10.0;
+    reading = with_field_checks(reading, test::measured(reading), before.site, before.tree, before.core);
+    ASSERT_EQ(reading.findings.size(), 2U);
+    FieldFacts after = before;
+    after.core.outer = OuterWood::Complete; // mistyped; the lean was right
+    const Reading mended = with_changed_field_facts(reading, test::measured(reading), before, after);
+    ASSERT_EQ(mended.findings.size(), 1U);
+    EXPECT_NE(mended.findings[0].reason.find("lean"), std::string::npos);
+    EXPECT_EQ(with_changed_field_facts(mended, test::measured(reading), after, before).findings.size(), 2U);
+
+    reading.findings[0].state = Finding::State::KeptAsItIs; // a person's answer is never taken away
+    reading.findings[1].state = Finding::State::KeptAsItIs;
+    EXPECT_EQ(with_changed_field_facts(reading, test::measured(reading), before, after).findings.size(), 2U);
+}
+
 TEST(FieldChecks, ASheetThatSaysNothingRaisesNothing) {
     const Reading reading = test::straight_reading({1.0, 2.0, 3.0});
     EXPECT_TRUE(with_field_checks(reading, test::measured(reading), Site{}, Tree{}, Core{}).findings.empty());

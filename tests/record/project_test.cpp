@@ -37,6 +37,48 @@ TEST(Project, TheFieldSheetComesBack) {
     EXPECT_FALSE(cores->at(3).accepted);
 }
 
+TEST(Project, FieldDataIsChangedForTheCoreItsTreeAndItsSite) {
+    const test::TemporaryFolder folder;
+    Project project = made_up_project(folder.file("a.pithward"));
+    const CoreEntry before = project.cores().value().at(0);
+    CoreEntry after = before;
+    after.core.notes = "a scar at 40 mm";
+    after.tree.lean_deg = 0.0; // nothing and 0 are two things
+    after.site.elevation_m = 1210.0;
+    const auto done = project.put_details(before, after, "Change the field data of A01a", stamp_by("Ida"));
+    ASSERT_TRUE(done.has_value()) << done.error().line();
+
+    const auto cores = project.cores().value();
+    EXPECT_EQ(cores.at(0), after);
+    EXPECT_EQ(cores.at(1).tree, after.tree); // the same tree's other core
+    EXPECT_EQ(cores.at(2).site, after.site);
+    EXPECT_EQ(cores.at(1).core, test::made_up_sites()[0].trees[0].cores[1]);
+    const HistoryEntry last = project.history(before.id).value().back();
+    EXPECT_EQ(last.label, "Change the field data of A01a");
+    EXPECT_EQ(last.who, "Ida");
+}
+
+TEST(Project, FieldDataThatSomebodyElseChangedIsNotWrittenOver) {
+    const test::TemporaryFolder folder;
+    Project project = made_up_project(folder.file("a.pithward"));
+    const CoreEntry before = project.cores().value().at(0);
+    CoreEntry theirs = before;
+    theirs.tree.dbh_cm = 44.5;
+    ASSERT_TRUE(project.put_details(before, theirs, "theirs", stamp_by("Jon")).has_value());
+    CoreEntry ours = before;
+    ours.core.notes = "resin";
+    ours.tree.dbh_cm = 45.0;
+    const auto refused = project.put_details(before, ours, "ours", stamp_by("Ida"));
+    ASSERT_FALSE(refused.has_value());
+    EXPECT_NE(refused.error().line().find("dbh_cm"), std::string::npos) << refused.error().line();
+    EXPECT_EQ(project.cores().value().at(0), theirs); // and nothing of it, the note neither
+
+    ours.tree.dbh_cm = before.tree.dbh_cm; // what is changed elsewhere in the row does not matter
+    ASSERT_TRUE(project.put_details(before, ours, "ours", stamp_by("Ida")).has_value());
+    EXPECT_EQ(project.cores().value().at(0).tree.dbh_cm, 44.5);
+    EXPECT_EQ(project.cores().value().at(0).core.notes, "resin");
+}
+
 TEST(Project, IsOneFileAfterACleanClose) {
     const test::TemporaryFolder folder;
     { const Project project = made_up_project(folder.file("a.pithward")); }

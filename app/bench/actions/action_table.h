@@ -63,6 +63,7 @@ enum class ActionId {
     GoToPith,
     TurnLeft,
     TurnRight,
+    ShowDetails,
     FoldPanel,
     ColoursSystem,
     ColoursLight,

@@ -158,6 +158,16 @@ void BenchModel::set_calibration(int id, const Calibration& calibration) {
     note(ShownScan | Cores | PresentCore);
 }
 
+void BenchModel::put_field(int id, const FieldData& field) {
+    BenchScan* scan = at(id);
+    if (scan != nullptr && scan->opened->field != field) {
+        auto opened = std::make_shared<OpenedScan>(*scan->opened);
+        opened->field = field;
+        scan->opened = std::move(opened);
+        note(Cores);
+    }
+}
+
 void BenchModel::put_ruler(int id, const RulerReading& ruler) {
     if (BenchScan* scan = at(id)) {
         scan->ruler = ruler;

@@ -76,6 +76,8 @@ public:
     /// The scale to measure a scan with. Cores that are read keep their boundaries and are measured anew, each by an
     /// edit that can be undone.
     void set_calibration(int id, const Calibration& calibration);
+    /// What the field sheet says of its core by now.
+    void put_field(int id, const FieldData& field);
     void put_ruler(int id, const RulerReading& ruler);
     /// A result of work that was begun at `revision`. False when the scan has changed since or is gone: then nothing is
     /// done.

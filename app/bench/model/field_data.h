@@ -13,6 +13,7 @@ struct FieldData {
     Site site;         ///< Without its trees.
     Tree tree;         ///< Without its cores.
     Core core;
+    friend bool operator==(const FieldData&, const FieldData&) = default;
 };
 
 /// Looks for a field sheet beside a scan, and in it for the core that names this scan or is named as the scan is.

@@ -14,6 +14,7 @@
 #include "app/bench/panels/resolution_bar.h"
 #include "app/bench/panels/start_page.h"
 #include "app/bench/scan_view/scan_view.h"
+#include "app/project/core_details.h"
 #include "app/project/project_list.h"
 #include "app/review/review_page.h"
 #include "libcore/edit/edit_log.h"
@@ -45,6 +46,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     , pith_panel_(new PithPanel(control_.model()))
     , cores_(new CoreList(control_.model()))
     , project_list_(new ProjectList(desk_))
+    , details_(new CoreDetails(desk_, control_.model()))
     , review_(new ReviewPage(desk_))
     , findings_(new FindingsList(control_.model()))
     , messages_(new MessageBar)
@@ -81,8 +83,10 @@ QWidget* MainWindow::build_bench() {
     panel_ = build_panel();
     auto* below = divided("plot-and-panel", Qt::Horizontal, {{plot_, 3}, {panel_, 4}});
     auto* bench = column({resolution, divided("scan-and-lanes", Qt::Vertical, {{view_, 11}, {strip_, 4}, {below, 7}})});
-    project_side_ = column({heading(tr("Project")), project_list_});
-    return divided("project-and-bench", Qt::Horizontal, {{project_side_, 3}, {bench, 17}});
+    project_part_ = column({heading(tr("Project")), project_list_});
+    details_part_ = column({heading(tr("Field data")), scrolled(details_)});
+    side_ = divided("project-and-details", Qt::Vertical, {{project_part_, 3}, {details_part_, 4}});
+    return divided("side-and-bench", Qt::Horizontal, {{side_, 4}, {bench, 17}});
 }
 
 QWidget* MainWindow::build_panel() {

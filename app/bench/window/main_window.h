@@ -19,6 +19,7 @@ class QToolBar;
 
 namespace pithward::bench {
 
+class CoreDetails;
 class CoreList;
 class FindingsList;
 class MessageBar;
@@ -83,6 +84,7 @@ private:
     [[nodiscard]] ScanView& view_in_front();
     void tie_project();
     void show_project();
+    void show_details();
     void show_saved(int waiting);
     void say_done();
     void accept_reading();
@@ -132,11 +134,14 @@ private:
     PithPanel* pith_panel_;
     CoreList* cores_;
     ProjectList* project_list_;
+    CoreDetails* details_;
     ReviewPage* review_;
     FindingsList* findings_;
     MessageBar* messages_;
     QWidget* panel_ = nullptr;
-    QWidget* project_side_ = nullptr;
+    QWidget* side_ = nullptr;
+    QWidget* project_part_ = nullptr; ///< Of the side: the list of the project's cores.
+    QWidget* details_part_ = nullptr; ///< Of the side: what the field sheet says.
     QLabel* cores_heading_ = nullptr;
     QMenu* recent_ = nullptr;
     WindowMemory* memory_ = nullptr;
@@ -147,6 +152,7 @@ private:
     QLabel* saved_;
     QToolBar* tools_ = nullptr;
     QObject* hold_ = nullptr; ///< Tells of a key held down, also while parts of the window go.
+    bool details_wanted_ = true; ///< Field data is to be seen where there is any.
     bool reviewing_ = false;  ///< The review is shown in the place of the bench.
     std::optional<std::pair<ReadingId, ImagePoint>> goal_; ///< Where to go when this reading is on the bench.
     bool closing_ = false;                                 ///< The window is to close when all is written.

@@ -1,6 +1,8 @@
 #include "app/bench/panels/core_list.h"
 #include "app/bench/panels/message_bar.h"
+#include "app/bench/scan_view/scan_view.h"
 #include "app/bench/window/main_window.h"
+#include "app/project/core_details.h"
 #include "app/project/project_list.h"
 #include "libcore/review/verdicts.h"
 
@@ -20,6 +22,7 @@ void MainWindow::bind_project() {
     actions_.on(MarkDone, [this] { say_done(); });
     actions_.on(AcceptReading, [this] { accept_reading(); });
     actions_.on(NextToDo, [this] { go_to_next_to_do(); });
+    actions_.on(ShowDetails, [this] { show_details(); });
     const auto step = [this](int by) {
         const BenchScan* scan = control_.model().scan();
         if (scan != nullptr && scan->recorded) {
@@ -39,6 +42,7 @@ void MainWindow::tie_project() {
     connect(&desk_, &ProjectDesk::overview_changed, this, &MainWindow::refresh);
     connect(&desk_, &ProjectDesk::opened, this, &MainWindow::go_to_next_to_do);
     connect(&desk_, &ProjectDesk::opened, this, &MainWindow::note_opened);
+    connect(details_, &CoreDetails::told, messages_, &MessageBar::tell);
     connect(project_list_, &ProjectList::core_chosen, &desk_, &ProjectDesk::open_core);
     connect(&control_.model(), &BenchModel::changed, project_list_, &ProjectList::show_present);
     connect(&control_.model(), &BenchModel::changed, this, [this] { show_saved(desk_.waiting()); });
@@ -59,7 +63,9 @@ QString MainWindow::name_of_present() const {
 void MainWindow::show_project() {
     const auto& scans = control_.model().scans();
     const bool others = std::ranges::any_of(scans, [](const BenchScan& scan) { return !scan.recorded; });
-    project_side_->setVisible(desk_.is_open());
+    project_part_->setVisible(desk_.is_open());
+    details_part_->setVisible(details_wanted_);
+    side_->setVisible(desk_.is_open() || (details_wanted_ && details_->has_details()));
     for (QWidget* part : {static_cast<QWidget*>(cores_), static_cast<QWidget*>(cores_heading_)}) {
         part->setVisible(!desk_.is_open() || others); // what is of the project stands in its own list
     }
@@ -73,6 +79,17 @@ void MainWindow::show_project() {
         }
         setWindowTitle(shown.isEmpty() ? tr("%1 – Pithward").arg(project)
                                        : tr("%1, %2 – Pithward").arg(shown, project));
+    }
+}
+
+void MainWindow::show_details() {
+    const bool there = details_->isVisible() && details_->isAncestorOf(focusWidget());
+    details_wanted_ = !there;
+    show_project();
+    if (there) {
+        view_->setFocus();
+    } else {
+        details_->take_focus();
     }
 }
 
