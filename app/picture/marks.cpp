@@ -198,7 +198,9 @@ private:
             const LegView& inner = *legs_.back();
             set.inner = end_mark(inner.line.back(), foot_of(inner.line, inner.line.back()).direction, inner.reach);
         }
-        if (reading.pith && exposed_.adjusted(-20, -20, 20, 20).contains(view_.to_view(reading.pith->at))) {
+        const bool inner_here = !legs_.empty() && legs_.back();
+        if (reading.pith && inner_here &&
+            exposed_.adjusted(-20, -20, 20, 20).contains(view_.to_view(reading.pith->at))) {
             set.pith = PithMark{view_.to_view(reading.pith->at), reading.pith->inside};
         }
     }

@@ -92,7 +92,7 @@ void paint_pith(QPainter& painter, const PithMark& pith, const MarksStyle& style
 
 MarkWords mark_words() {
     const auto tr = [](const char* text) { return QCoreApplication::translate("Marks", text); };
-    return {tr("bark"), tr("bark?"), tr("to pith")};
+    return {tr("bark"), tr("bark?"), tr("to pith"), tr("goes on elsewhere")};
 }
 
 void paint_marks(QPainter& painter, const MarkSet& marks, const MarksStyle& style, bool present) {

@@ -26,6 +26,7 @@ struct MarkWords {
     QString bark;
     QString bark_unsure;
     QString inner;
+    QString goes_on; ///< Where the path goes on on another scan.
 };
 [[nodiscard]] MarkWords mark_words();
 

@@ -103,9 +103,12 @@ void paint_ways_to_ends(QPainter& painter, const MeasuredCore& core, const std::
     const MarkWords words = mark_words();
     const double reach = core.half_breadth_px * view.scale();
     const bool sure = core.reading.bark_end.probability >= sure_from;
-    paint_way(painter, line, sure ? words.bark : words.bark_unsure, reach, room, style);
+    const auto& legs = core.reading.path.legs;
+    const bool bark_here = !legs.empty() && legs.front().scan == scan;
+    const bool inner_here = !legs.empty() && legs.back().scan == scan;
+    paint_way(painter, line, !bark_here ? words.goes_on : sure ? words.bark : words.bark_unsure, reach, room, style);
     std::ranges::reverse(line);
-    paint_way(painter, line, words.inner, reach, room, style);
+    paint_way(painter, line, inner_here ? words.inner : words.goes_on, reach, room, style);
 }
 
 } // namespace pithward::picture

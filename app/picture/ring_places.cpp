@@ -83,6 +83,17 @@ std::optional<ImagePoint> place_of_ring(const MeasuredCore& core, const std::str
     return std::nullopt;
 }
 
+std::optional<std::size_t> leg_of_ring(const MeasuredCore& core, int number) {
+    const auto& placed = core.series.boundaries;
+    const auto& boundaries = core.reading.boundaries;
+    for (std::size_t i = 0; i < placed.size() && i < boundaries.size(); ++i) {
+        if (placed[i].ring_number >= number) {
+            return boundaries[i].leg;
+        }
+    }
+    return std::nullopt;
+}
+
 const Ring* ring_of(const RingSeries& series, int number) {
     const auto ring = std::ranges::find(series.rings, number, &Ring::number);
     return ring == series.rings.end() ? nullptr : &*ring;

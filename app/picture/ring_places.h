@@ -19,6 +19,9 @@ namespace pithward::picture {
 /// The middle of a ring on the path; of an absent ring, the boundary where it lies. Nothing on another scan.
 [[nodiscard]] std::optional<ImagePoint> place_of_ring(const MeasuredCore& core, const std::string& scan, int number);
 
+/// The leg that a ring lies on, where its outer boundary is; nothing when there is no such ring.
+[[nodiscard]] std::optional<std::size_t> leg_of_ring(const MeasuredCore& core, int number);
+
 /// The ring of a number, counted from the bark; null when there is none.
 [[nodiscard]] const Ring* ring_of(const RingSeries& series, int number);
 

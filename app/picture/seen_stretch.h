@@ -19,8 +19,8 @@ struct Stretch {
 };
 
 /// The stretch of a path's legs that a view shows, so that what is in the middle of the one is in the middle of the
-/// other. For a path that runs up or down, from the top of the view to its bottom. The whole path when it is not on
-/// this scan.
+/// other. For a path that runs up or down, from the top of the view to its bottom. What lies on other scans is beyond.
+/// The whole path when none of it is on this scan.
 [[nodiscard]] Stretch seen_stretch(const Reading& reading, const std::string& scan, const ViewTransform& view);
 
 } // namespace pithward::picture

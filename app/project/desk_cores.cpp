@@ -2,7 +2,9 @@
 #include "app/project/project_scan.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <iterator>
+#include <set>
 
 // How cores come from the project to the bench, and new readings from the bench into the project.
 
@@ -127,7 +129,85 @@ void ProjectDesk::put_on_bench(const record::CoreEntry& core, OpenedScan scan, s
         }
     }
     show_wanted();
+    fetch_further(id);
     read_overview_soon(); // what was changed while the scan was opened
+}
+
+void ProjectDesk::fetch_further(int scan) {
+    const BenchScan* home = model_.find(scan);
+    std::set<std::string> missing;
+    for (const Document& document : home != nullptr ? home->documents : std::vector<Document>()) {
+        for (const Leg& leg : document.reading().path.legs) {
+            if (model_.named(leg.scan) == nullptr) {
+                missing.insert(leg.scan);
+            }
+        }
+    }
+    if (missing.empty()) {
+        return;
+    }
+    using Scans = std::vector<Outcome<ProjectScan>>;
+    control_.jobs().start<Scans>(
+        tr("Opening"),
+        [overview = overview_, missing, opener = opener_](const Work& /*work*/) {
+            Scans scans;
+            for (const std::string& name : missing) {
+                record::CoreEntry core;
+                core.core.scan = name;
+                scans.push_back(open_project_scan(overview, core, opener));
+            }
+            return scans;
+        },
+        [this, scan](Scans scans) {
+            for (Outcome<ProjectScan>& one : scans) {
+                if (!one) {
+                    tell(one.error());
+                    continue;
+                }
+                one->scan.field.reset(); // what is told of the core stands at its first scan
+                const std::string name = one->scan.named;
+                std::optional<Calibration> scale;
+                const BenchScan* first = model_.find(scan);
+                for (const Document& document : first != nullptr ? first->documents : std::vector<Document>()) {
+                    const auto& scales = document.reading().calibrations;
+                    if (const auto said = scales.find(name); said != scales.end()) {
+                        scale = said->second;
+                    }
+                }
+                const int id = model_.add_scan(std::move(one->scan), scale, true);
+                model_.leave_unread(id);
+            }
+        });
+}
+
+std::string ProjectDesk::name_in_project(const std::string& path) const {
+    if (!is_open()) {
+        return {};
+    }
+    std::error_code failed;
+    const auto folder = std::filesystem::weakly_canonical(overview_.folder, failed);
+    const auto file = std::filesystem::weakly_canonical(path, failed);
+    const std::string name = file.lexically_relative(folder).generic_string();
+    return failed || name.empty() || name.starts_with("..") ? std::string() : name;
+}
+
+bool ProjectDesk::can_hold(const BenchScan& scan) const {
+    return !scan.opened->named.empty() && scan.opened->named == name_in_project(scan.opened->path);
+}
+
+void ProjectDesk::note_scan(const BenchScan& scan) {
+    store_->ask<void>(
+        [path = scan.opened->path, name = scan.opened->named, stamp = stamp()](record::Project& project) {
+            return record::scan_entry(path, name).and_then([&](const record::ScanEntry& entry) {
+                return project.put_scan(entry, stamp);
+            });
+        },
+        [this](const Outcome<void>& done) {
+            if (!done) {
+                tell(done.error());
+            }
+            read_overview_soon();
+        });
 }
 
 void ProjectDesk::show_wanted() {

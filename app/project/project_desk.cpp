@@ -19,6 +19,7 @@ ProjectDesk::ProjectDesk(BenchControl& control, ScanOpener opener, QObject* pare
     connect(&model_, &BenchModel::made, this, &ProjectDesk::write);
     connect(&model_, &BenchModel::proposed, this, &ProjectDesk::keep_proposed);
     connect(&control_, &BenchControl::project_wanted, this, &ProjectDesk::open);
+    control_.name_scans_by([this](const std::string& path) { return name_in_project(path); });
 }
 
 ProjectDesk::~ProjectDesk() = default;
@@ -120,7 +121,7 @@ void ProjectDesk::follow_overview(Outcome<ProjectOverview> overview) {
 std::optional<record::CoreId> ProjectDesk::present() const {
     const Document* document = model_.document();
     const record::ReadingEntry* reading =
-        document != nullptr && model_.scan()->recorded ? reading_of(overview_, document->reading().id) : nullptr;
+        document != nullptr && model_.home()->recorded ? reading_of(overview_, document->reading().id) : nullptr;
     if (reading != nullptr) {
         return reading->core;
     }

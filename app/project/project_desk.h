@@ -50,6 +50,11 @@ public:
     void change_details(const record::CoreEntry& before, const record::CoreEntry& after, const QString& label,
                         std::function<void(bool)> done);
 
+    /// Whether a reading of the project can go on on this scan: its file lies in the project's folder or below.
+    [[nodiscard]] bool can_hold(const BenchScan& scan) const;
+    /// Notes a scan, with its size and checksum, that a reading goes on on.
+    void note_scan(const BenchScan& scan);
+
     /// Lets a reading stand for its core.
     void accept(ReadingId reading);
 
@@ -82,6 +87,10 @@ private:
     void fetch(const record::CoreEntry& core, std::vector<Document> documents);
     void put_on_bench(const record::CoreEntry& core, OpenedScan scan, std::vector<Document> documents);
     void show_wanted();
+    /// Brings the other scans that the readings on this one go on on.
+    void fetch_further(int scan);
+    /// What the project calls a file; empty where it lies outside its folder.
+    [[nodiscard]] std::string name_in_project(const std::string& path) const;
     void keep_proposed(int scan, const std::vector<picture::MeasuredCore>& cores);
     /// The scan on the bench that a reading belongs to; null where it is not there.
     [[nodiscard]] const BenchScan* scan_of(ReadingId reading) const;

@@ -21,6 +21,7 @@ enum class ActionId {
     BendPath,
     StraightenPath,
     StepAside,
+    GoOnElsewhere,
     PlacePith,
     JudgePith,
     ReadRuler,

@@ -51,6 +51,9 @@ void BenchControl::open(const QStringList& paths) {
                 const auto here = std::ranges::find_if(
                     model_.scans(), [&](const BenchScan& other) { return other.opened->path == scan->path; });
                 const auto believed = believed_calibration(scan->header, std::nullopt);
+                if (naming_) {
+                    scan->named = naming_(scan->path);
+                }
                 const int id =
                     here != model_.scans().end()
                         ? here->id
@@ -81,7 +84,14 @@ void BenchControl::step_scan(int by) {
 }
 
 void BenchControl::step_core(int by) {
-    model_.show_core(model_.core_index() + by);
+    CorePlace place = model_.present();
+    place.index += by;
+    model_.show_core(place);
+}
+
+void BenchControl::show_core(const CorePlace& place) {
+    model_.show_core(place);
+    read_if_new();
 }
 
 void BenchControl::use_dpi(double dpi) {
@@ -106,7 +116,7 @@ void BenchControl::read_if_new() {
 }
 
 void BenchControl::export_shown(const QString& path, const ExportFormat& format) {
-    const BenchScan* scan = model_.scan();
+    const BenchScan* scan = model_.home();
     if (scan == nullptr) {
         return;
     }

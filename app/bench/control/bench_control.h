@@ -31,6 +31,9 @@ public:
     void show_scan(int id);
     void step_scan(int by);
     void step_core(int by);
+    void show_core(const CorePlace& place);
+    /// What a scan that is opened from a file is called; where it says nothing, by its file name.
+    void name_scans_by(std::function<std::string(const std::string& path)> naming) { naming_ = std::move(naming); }
     void use_dpi(double dpi);
 
     void read_shown_scan();
@@ -52,10 +55,12 @@ signals:
 
 private:
     void read_if_new();
-    void reread(std::size_t index, const std::function<void(ReadingRequest&)>& change, double breadth_mm = 0.0);
+    void reread_present(const std::function<void(ReadingRequest&)>& change);
+    void reread(const BenchScan& home, std::size_t index, const std::function<void(ReadingRequest&)>& change);
     void tell(const Fault& fault);
 
     ScanOpener opener_;
+    std::function<std::string(const std::string& path)> naming_;
     BenchModel model_;
     ScanJobs jobs_;
 };

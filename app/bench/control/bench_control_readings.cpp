@@ -62,7 +62,7 @@ void BenchControl::read_drawn_path(std::vector<ImagePoint> from_bark) {
     const auto core = std::ranges::find_if(
         scan->cores, [&](const picture::MeasuredCore& one) { return runs_on(one, name, from_bark); });
     const bool same_start = core != scan->cores.end() && starts_alike(*core, from_bark);
-    reread(static_cast<std::size_t>(core - scan->cores.begin()), [&](ReadingRequest& request) {
+    reread(*scan, static_cast<std::size_t>(core - scan->cores.begin()), [&](ReadingRequest& request) {
         request.scan_name = name;
         request.path = std::move(from_bark);
         request.bark_end = BarkEnd{};
@@ -73,7 +73,7 @@ void BenchControl::read_drawn_path(std::vector<ImagePoint> from_bark) {
 }
 
 void BenchControl::swap_ends() {
-    reread(static_cast<std::size_t>(model_.core_index()), [](ReadingRequest& request) {
+    reread_present([](ReadingRequest& request) {
         std::ranges::reverse(request.path);
         request.bark_end = BarkEnd{};
     });
@@ -81,14 +81,13 @@ void BenchControl::swap_ends() {
 
 void BenchControl::set_wood(WoodType wood) {
     if (model_.core() != nullptr && said_wood(model_.core()->reading) != wood) {
-        reread(static_cast<std::size_t>(model_.core_index()), [wood](ReadingRequest& request) { request.wood = wood; });
+        reread_present([wood](ReadingRequest& request) { request.wood = wood; });
     }
 }
 
 void BenchControl::set_outer(OuterWood outer) {
     if (model_.core() != nullptr && said_outer(model_.core()->reading) != outer) {
-        reread(static_cast<std::size_t>(model_.core_index()),
-               [outer](ReadingRequest& request) { request.outer = outer; });
+        reread_present([outer](ReadingRequest& request) { request.outer = outer; });
     }
 }
 
@@ -101,11 +100,23 @@ void BenchControl::set_last_year(std::optional<Year> year) {
     }
 }
 
-void BenchControl::reread(std::size_t index, const std::function<void(ReadingRequest&)>& change, double breadth_mm) {
-    const BenchScan* scan = model_.scan();
-    if (scan == nullptr) {
+void BenchControl::reread_present(const std::function<void(ReadingRequest&)>& change) {
+    const picture::MeasuredCore* core = model_.core();
+    if (core == nullptr) {
         return;
     }
+    if (!std::ranges::all_of(core->reading.path.legs,
+                             [&](const Leg& leg) { return leg.scan == core->reading.path.legs.front().scan; })) {
+        emit told(tr("This core goes on on another scan, and is not read again as a whole. Take that back first."));
+        return;
+    }
+    reread(*model_.home(), static_cast<std::size_t>(model_.core_index()), change);
+}
+
+void BenchControl::reread(const BenchScan& home, std::size_t index,
+                          const std::function<void(ReadingRequest&)>& change) {
+    const BenchScan* scan = &home;
+    double breadth_mm = 0.0;
     if (!scan->calibration) {
         emit told(tr("Say the scan's resolution first: widths need it."));
         return;

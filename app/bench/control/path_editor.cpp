@@ -91,6 +91,7 @@ void PathEditor::reshape(const Outcome<Path>& after, const QString& label) {
 
 void PathEditor::read_beyond(Reading rerouted, PathEnd end, const QString& label) {
     const BenchScan& scan = *model_.scan();
+    const CorePlace place = model_.present();
     const Leg& leg = end == PathEnd::Bark ? rerouted.path.legs.front() : rerouted.path.legs.back();
     const Path& old_path = model_.core()->reading.path;
     const ImagePoint old_end =
@@ -107,7 +108,6 @@ void PathEditor::read_beyond(Reading rerouted, PathEnd end, const QString& label
     }
     const double breadth_mm = 2.0 * model_.core()->half_breadth_px / scan.calibration->px_per_mm();
     const std::int64_t fresh = model_.document()->fresh_id();
-    const auto index = static_cast<std::size_t>(model_.core_index());
     jobs_.start<Outcome<picture::MeasuredCore>>(
         tr("Reading the rest of the path"),
         [opened = scan.opened, request, breadth_mm, rerouted, end, old_end, fresh](const Work& work) {
@@ -117,10 +117,11 @@ void PathEditor::read_beyond(Reading rerouted, PathEnd end, const QString& label
                                              breadth_mm);
                 });
         },
-        [this, id = scan.id, revision = scan.revision, index, label](Outcome<picture::MeasuredCore> core) {
+        [this, place, revision = model_.home()->revision, label](Outcome<picture::MeasuredCore> core) {
             if (!core) {
                 tell(core.error());
-            } else if (model_.put_core(id, revision, index, std::move(*core), label.toStdString())) {
+            } else if (model_.put_core(place.scan, revision, static_cast<std::size_t>(place.index), std::move(*core),
+                                       label.toStdString())) {
                 emit edited(label);
             } else {
                 emit told(tr("The core was changed meanwhile, so the path stays as it was. Try again."));

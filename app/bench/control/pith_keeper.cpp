@@ -80,7 +80,7 @@ PithKeeper::~PithKeeper() {
 }
 
 PithKeeper::CoreKey PithKeeper::present() const {
-    return {model_.scan() != nullptr ? model_.scan()->id : 0, model_.core_index()};
+    return {model_.present().scan, model_.present().index};
 }
 
 void PithKeeper::follow() {
@@ -95,7 +95,7 @@ void PithKeeper::follow() {
         return;
     }
     // What a project keeps is not written to by looking at it.
-    if (known == judged_.end() && (was_judged(core->reading) || model_.scan()->recorded)) {
+    if (known == judged_.end() && (was_judged(core->reading) || model_.home()->recorded)) {
         judged_.insert_or_assign(present(), std::move(basis));
         return;
     }
@@ -145,7 +145,7 @@ void PithKeeper::begin(Reading asked, std::string label) {
     later_.stop();
     running_ = true;
     Judging judging{present(), basis_of(model_.core()->reading), std::move(asked), std::move(label)};
-    const BenchScan& scan = *model_.scan();
+    const BenchScan& scan = *model_.home();
     const PithKnowledge knowledge = knowledge_of(scan.opened->field);
     Work work;
     work.stop = stop_.get_token();

@@ -35,11 +35,10 @@ void append(StripImage& to, const StripImage& next) {
 
 } // namespace
 
-Outcome<StripImage> joined_strips(const std::function<Outcome<StripImage>(const StripRequest&, const Work&)>& strip,
-                                  const std::vector<StripRequest>& legs, const Work& work) {
+Outcome<StripImage> joined_strips(const std::vector<LegStrip>& legs, const Work& work) {
     StripImage all;
-    for (const StripRequest& leg : legs) {
-        auto made = strip(leg, work);
+    for (const LegStrip& leg : legs) {
+        auto made = leg.strip(leg.request, work);
         if (!made) {
             return made;
         }

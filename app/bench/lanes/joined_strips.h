@@ -6,9 +6,13 @@
 
 namespace pithward::bench {
 
+/// How a leg is straightened.
+struct LegStrip {
+    std::function<Outcome<StripImage>(const StripRequest&, const Work&)> strip; ///< Of its scan.
+    StripRequest request;
+};
+
 /// The strips of legs that follow each other, put end to end at the scale of the first.
-[[nodiscard]] Outcome<StripImage>
-joined_strips(const std::function<Outcome<StripImage>(const StripRequest&, const Work&)>& strip,
-              const std::vector<StripRequest>& legs, const Work& work);
+[[nodiscard]] Outcome<StripImage> joined_strips(const std::vector<LegStrip>& legs, const Work& work);
 
 } // namespace pithward::bench

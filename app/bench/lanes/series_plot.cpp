@@ -121,7 +121,7 @@ void SeriesPlot::refill_others() {
     for (const BenchScan& scan : model_.scans()) {
         for (const picture::MeasuredCore& core : scan.cores) {
             const bool dated = !core.series.rings.empty() && core.series.rings.front().year.has_value();
-            if (!dated_ || !dated || &core == model_.core()) {
+            if (!dated_ || !dated || &core == model_.core() || model_.taken_in(core.reading)) {
                 continue;
             }
             QCPGraph* graph = plot_->addGraph();

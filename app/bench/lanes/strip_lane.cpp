@@ -49,21 +49,20 @@ void StripLane::follow() {
 void StripLane::fetch() {
     stop_.request_stop();
     stop_ = {};
-    const BenchScan* scan = model_.scan();
-    if (shown_path_.legs.empty() || !scan->calibration || shown_path_.legs.front().scan != scan->opened->name()) {
-        return;
-    }
-    std::vector<StripRequest> requests;
+    std::vector<LegStrip> legs;
     for (const Leg& leg : shown_path_.legs) {
-        if (leg.scan == scan->opened->name()) {
-            requests.emplace_back();
-            requests.back().path = leg.points;
-            requests.back().calibration = *scan->calibration;
+        const BenchScan* scan = model_.named(leg.scan);
+        if (scan != nullptr && scan->calibration) { // one that is not on the bench is left out
+            legs.emplace_back();
+            legs.back().strip = scan->opened->strip;
+            legs.back().request.path = leg.points;
+            legs.back().request.calibration = *scan->calibration;
         }
     }
-    const auto make = [strip = scan->opened->strip, requests, stop = stop_.get_token()] {
-        return joined_strips(strip, requests, Work{stop, {}});
-    };
+    if (legs.empty()) {
+        return;
+    }
+    const auto make = [legs, stop = stop_.get_token()] { return joined_strips(legs, Work{stop, {}}); };
     beside_window(pool_, this, make, [this, path = shown_path_](const Outcome<StripImage>& made) {
         if (made && path == shown_path_) { // a fault is told where the core itself is read
             picture_ = made->picture;

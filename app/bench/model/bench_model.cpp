@@ -1,6 +1,7 @@
 #include "app/bench/model/bench_model.h"
 
 #include "app/bench/model/edit_stamp.h"
+#include "app/picture/legs.h"
 #include "libcore/edit/edits_between.h"
 #include "libcore/edit/reading_edits.h"
 
@@ -38,13 +39,44 @@ BenchScan* BenchModel::at(int id) {
 }
 
 const picture::MeasuredCore* BenchModel::core() const {
+    return core_at({home_, core_});
+}
+
+const picture::MeasuredCore* BenchModel::core_at(const CorePlace& place) const {
+    const BenchScan* scan = find(place.scan);
+    return scan != nullptr && place.index >= 0 && place.index < static_cast<int>(scan->cores.size())
+               ? &scan->cores[static_cast<std::size_t>(place.index)]
+               : nullptr;
+}
+
+const BenchScan* BenchModel::named(const std::string& scan) const {
+    const auto found = std::ranges::find(scans_, scan, [](const BenchScan& one) { return one.opened->name(); });
+    return found == scans_.end() ? nullptr : &*found;
+}
+
+std::vector<CorePlace> BenchModel::cores_on_shown() const {
+    std::vector<CorePlace> places;
     const BenchScan* shown = scan();
-    return shown != nullptr && core_ >= 0 && core_ < static_cast<int>(shown->cores.size()) ? &shown->cores[core_]
-                                                                                           : nullptr;
+    for (const BenchScan& scan : scans_) {
+        for (std::size_t i = 0; shown != nullptr && i < scan.cores.size(); ++i) {
+            const Reading& reading = scan.cores[i].reading;
+            if (picture::lies_on(reading, shown->opened->name()) && !taken_in(reading)) {
+                places.push_back({scan.id, static_cast<int>(i)});
+            }
+        }
+    }
+    return places;
+}
+
+bool BenchModel::taken_in(const Reading& reading) const {
+    return std::ranges::any_of(scans_, [&](const BenchScan& scan) {
+        return std::ranges::any_of(
+            scan.cores, [&](const picture::MeasuredCore& core) { return picture::goes_on_in(core.reading, reading); });
+    });
 }
 
 const Document* BenchModel::document() const {
-    return core() != nullptr ? &scan()->documents[static_cast<std::size_t>(core_)] : nullptr;
+    return core() != nullptr ? &home()->documents[static_cast<std::size_t>(core_)] : nullptr;
 }
 
 const Document* BenchModel::find_reading(ReadingId id) const {
@@ -82,6 +114,9 @@ void BenchModel::remove_scan(int id) {
     if (id == shown_) {
         const int first = scans_.empty() ? 0 : scans_.front().id;
         shown_ = find(shown_before_) != nullptr ? shown_before_ : first;
+    }
+    if (id == home_ || core() == nullptr || !picture::lies_on(core()->reading, scan()->opened->name())) {
+        home_ = shown_;
         core_ = 0;
     }
     note(ScanList | ShownScan | Cores | PresentCore);
@@ -91,16 +126,27 @@ void BenchModel::show_scan(int id) {
     if (id != shown_ && find(id) != nullptr) {
         shown_before_ = shown_;
         shown_ = id;
-        core_ = 0;
+        if (core() == nullptr || !picture::lies_on(core()->reading, scan()->opened->name())) {
+            home_ = id;
+            core_ = 0;
+        }
         note(ShownScan | Cores | PresentCore);
     }
 }
 
-void BenchModel::show_core(int index) {
-    const BenchScan* shown = scan();
-    if (shown != nullptr && index != core_ && index >= 0 && index < static_cast<int>(shown->cores.size())) {
-        core_ = index;
+void BenchModel::show_core(const CorePlace& place) {
+    const picture::MeasuredCore* wanted = core_at(place);
+    if (wanted == nullptr) {
+        return;
+    }
+    const bool in_view = scan() != nullptr && picture::lies_on(wanted->reading, scan()->opened->name());
+    if (place != CorePlace{home_, core_}) {
+        home_ = place.scan;
+        core_ = place.index;
         note(PresentCore);
+    }
+    if (!in_view) {
+        show_scan(place.scan);
     }
 }
 
@@ -108,8 +154,7 @@ void BenchModel::show_reading(ReadingId id) {
     for (const BenchScan& scan : scans_) {
         const auto found = std::ranges::find(scan.documents, id, [](const Document& one) { return one.reading().id; });
         if (scan.recorded && found != scan.documents.end()) {
-            show_scan(scan.id);
-            show_core(static_cast<int>(found - scan.documents.begin()));
+            show_core({scan.id, static_cast<int>(found - scan.documents.begin())});
             return;
         }
     }
@@ -148,11 +193,16 @@ void BenchModel::set_calibration(int id, const Calibration& calibration) {
     if (calibration.source == Calibration::Source::Given) {
         scan->said = calibration;
     }
-    for (std::size_t i = 0; i < scan->cores.size(); ++i) {
-        // A core that can't be measured by it keeps the scale that it has; its panel tells which.
-        std::ignore = change(*scan, i, [&](Document& document) {
-            return document.make(change_calibration(document.reading(), scan->opened->name(), calibration), stamp());
-        });
+    const std::string name = scan->opened->name();
+    for (BenchScan& home : scans_) {
+        for (std::size_t i = 0; i < home.cores.size(); ++i) {
+            if (picture::lies_on(home.cores[i].reading, name)) {
+                // A core that can't be measured by it keeps the scale that it has; its panel tells which.
+                std::ignore = change(home, i, [&](Document& document) {
+                    return document.make(change_calibration(document.reading(), name, calibration), stamp());
+                });
+            }
+        }
     }
     ++scan->revision;
     note(ShownScan | Cores | PresentCore);
@@ -190,7 +240,7 @@ bool BenchModel::put_cores(int id, std::uint64_t revision, std::vector<picture::
     std::ranges::transform(scan->cores, std::back_inserter(scan->documents), opened);
     scan->searched = true;
     ++scan->revision;
-    if (id == shown_) {
+    if (id == home_) {
         core_ = 0;
     }
     note(ScanList | Cores | PresentCore);
@@ -220,7 +270,8 @@ bool BenchModel::put_core(int id, std::uint64_t revision, std::size_t index, pic
         scan->cores.push_back(std::move(core));
     }
     ++scan->revision;
-    if (id == shown_) {
+    if (id == home_ || id == shown_) {
+        home_ = id;
         core_ = static_cast<int>(index);
     }
     note(ScanList | Cores | PresentCore);
@@ -228,8 +279,19 @@ bool BenchModel::put_core(int id, std::uint64_t revision, std::size_t index, pic
 }
 
 Outcome<bool> BenchModel::change(const std::function<Outcome<bool>(Document&)>& act) {
-    BenchScan* scan = at(shown_);
-    return scan != nullptr && core() != nullptr ? change(*scan, static_cast<std::size_t>(core_), act) : false;
+    return change(present(), act);
+}
+
+Outcome<bool> BenchModel::change(const CorePlace& place, const std::function<Outcome<bool>(Document&)>& act) {
+    BenchScan* scan = at(place.scan);
+    return scan != nullptr && core_at(place) != nullptr ? change(*scan, static_cast<std::size_t>(place.index), act)
+                                                        : false;
+}
+
+void BenchModel::leave_unread(int id) {
+    if (BenchScan* scan = at(id)) {
+        scan->searched = true;
+    }
 }
 
 Outcome<bool> BenchModel::change(BenchScan& scan, std::size_t index,

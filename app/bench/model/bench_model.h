@@ -28,6 +28,13 @@ struct BenchScan {
     std::uint64_t revision = 0;      ///< Goes up with every change of this scan.
 };
 
+/// Where a core stands on the bench.
+struct CorePlace {
+    int scan = 0;  ///< The id of its home.
+    int index = 0; ///< Among the cores there.
+    friend bool operator==(const CorePlace&, const CorePlace&) = default;
+};
+
 /// Everything that is on the bench. All changes go through its functions, on the GUI thread; everybody else reads.
 /// Changes are gathered: `changed` comes once when control returns to the event loop.
 class BenchModel : public QObject {
@@ -48,14 +55,25 @@ public:
     [[nodiscard]] const BenchScan* find(int id) const;
     /// The scan that is shown; null on an empty bench.
     [[nodiscard]] const BenchScan* scan() const { return find(shown_); }
-    /// The present core of the shown scan; null when there is none.
+    /// The scan that the present core belongs to: the shown one, or one from which its path goes on on the shown one.
+    [[nodiscard]] const BenchScan* home() const { return find(home_); }
+    /// The present core; null when there is none.
     [[nodiscard]] const picture::MeasuredCore* core() const;
+    /// Its place among the cores of its home.
     [[nodiscard]] int core_index() const { return core_; }
+    /// Every core with a part of its path on the shown scan, but for those that another one has taken in.
+    [[nodiscard]] std::vector<CorePlace> cores_on_shown() const;
+    /// Whether another core's path goes on in this reading.
+    [[nodiscard]] bool taken_in(const Reading& reading) const;
+    /// The scan of this name; null when it is not on the bench.
+    [[nodiscard]] const BenchScan* named(const std::string& scan) const;
     /// The document behind the present core; null when there is none.
     [[nodiscard]] const Document* document() const;
 
     /// The document of a reading that a project keeps; null when it is not on the bench.
     [[nodiscard]] const Document* find_reading(ReadingId id) const;
+    /// The core of a place; null when there is none.
+    [[nodiscard]] const picture::MeasuredCore* core_at(const CorePlace& place) const;
 
     /// Who works here; the system's user unless said.
     void set_person(const std::string& who) { who_ = who; }
@@ -69,8 +87,9 @@ public:
     bool put_reading(int id, Document document);
     /// Takes a scan off the bench; the one that was shown before it is shown again.
     void remove_scan(int id);
+    /// The present core stays present where its path has a part on that scan.
     void show_scan(int id);
-    void show_core(int index);
+    void show_core(const CorePlace& place);
     void show_reading(ReadingId id);
 
     /// The scale to measure a scan with. Cores that are read keep their boundaries and are measured anew, each by an
@@ -89,6 +108,11 @@ public:
     /// Changes the present core through its document. False where nothing changed. Refused as `Document` says, or where
     /// the changed reading can't be measured; then all is as before.
     Outcome<bool> change(const std::function<Outcome<bool>(Document&)>& act);
+    /// The same for any core of the bench.
+    Outcome<bool> change(const CorePlace& place, const std::function<Outcome<bool>(Document&)>& act);
+    [[nodiscard]] CorePlace present() const { return {home_, core_}; }
+    /// Nobody need look for cores on this scan.
+    void leave_unread(int id);
 
 signals:
     void changed(pithward::bench::BenchModel::Changes changes);
@@ -108,6 +132,7 @@ private:
     std::string who_;
     int next_id_ = 1;
     int shown_ = 0;
+    int home_ = 0;
     int shown_before_ = 0;
     int core_ = 0;
     Changes gathered_;

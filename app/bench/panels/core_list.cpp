@@ -69,7 +69,9 @@ void CoreList::show_present() {
     const BenchScan* shown = model_.scan();
     for (int i = 0; shown != nullptr && i < topLevelItemCount(); ++i) {
         QTreeWidgetItem* top = topLevelItem(i);
-        if (top->data(0, scan_role).toInt() == shown->id) {
+        const bool home = model_.core() != nullptr ? model_.home()->id == top->data(0, scan_role).toInt()
+                                                   : shown->id == top->data(0, scan_role).toInt();
+        if (home) {
             QTreeWidgetItem* core = top->child(model_.core_index());
             setCurrentItem(core != nullptr ? core : top);
         }

@@ -2,6 +2,7 @@
 
 #include "app/bench/look/wording.h"
 #include "app/bench/panels/finding_delegate.h"
+#include "app/picture/legs.h"
 #include "app/picture/ring_places.h"
 
 #include <QSignalBlocker>
@@ -13,6 +14,7 @@ namespace pithward::bench {
 namespace {
 
 constexpr int place_role = FindingDelegate::body_role + 1;
+constexpr int leg_role = FindingDelegate::body_role + 2;
 
 } // namespace
 
@@ -33,12 +35,12 @@ void FindingsList::refill() {
     if (core == nullptr) {
         return;
     }
-    const std::string scan = model_.scan()->opened->name();
     int number = 0;
     for (const Finding& finding : core->reading.findings) {
         if (finding.state != Finding::State::Open) {
             continue;
         }
+        const std::string scan = picture::scan_of_leg(core->reading, finding.leg);
         const auto ring = picture::ring_at(*core, scan, finding.at, core->half_breadth_px);
         const Ring* about = ring ? picture::ring_of(core->series, *ring) : nullptr;
         QString title = QString("%1  %2").arg(++number).arg(name_of(finding.kind));
@@ -58,6 +60,7 @@ void FindingsList::refill() {
         auto* item = new QListWidgetItem(title, this);
         item->setData(FindingDelegate::body_role, body);
         item->setData(place_role, QPointF(finding.at.x, finding.at.y));
+        item->setData(leg_role, QVariant::fromValue(finding.leg));
         item->setData(Qt::AccessibleDescriptionRole, body);
     }
     setCurrentRow(std::min(row, count() - 1)); // an edit elsewhere leaves the place in the list
@@ -83,7 +86,7 @@ void FindingsList::step(int by) {
 
 void FindingsList::choose(const QListWidgetItem* item) {
     const QPointF place = item->data(place_role).toPointF();
-    emit finding_chosen(row(item) + 1, {place.x(), place.y()});
+    emit finding_chosen(row(item) + 1, item->data(leg_role).value<std::size_t>(), {place.x(), place.y()});
 }
 
 } // namespace pithward::bench

@@ -22,7 +22,7 @@ public:
 
 signals:
     /// A finding by its number, from 1, and where it is.
-    void finding_chosen(int number, pithward::ImagePoint at);
+    void finding_chosen(int number, std::size_t leg, pithward::ImagePoint at);
 
 private:
     void refill();

@@ -105,7 +105,7 @@ void ReadingPanel::refresh() {
                                               .arg(in_full(field->site, field->tree, field->core),
                                                    QString::fromStdString(field->sheet))
                                         : QString());
-    const bool recorded = core != nullptr && scan->recorded;
+    const bool recorded = core != nullptr && model_.home()->recorded;
     const review::Standing standing =
         recorded ? review::standing(core->reading, model_.document()->log()) : review::Standing{};
     review_->setText(recorded ? QString::fromStdString(review::told_people(standing)) : tr("only in a project"));

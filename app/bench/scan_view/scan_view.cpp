@@ -200,11 +200,11 @@ void ScanView::clicked(QPointF at) {
         emit boundary_clicked(grip_.under()->id);
         return;
     }
-    const BenchScan* scan = model_.scan();
-    for (std::size_t i = 0; scan != nullptr && i < scan->cores.size(); ++i) {
-        const auto distance = picture::distance_to_path(scan->cores[i].reading, scan->opened->name(), place);
-        if (distance && *distance <= scan->cores[i].half_breadth_px) {
-            emit core_clicked(static_cast<int>(i));
+    for (const CorePlace& core : model_.cores_on_shown()) {
+        const picture::MeasuredCore& one = *model_.core_at(core);
+        const auto distance = picture::distance_to_path(one.reading, model_.scan()->opened->name(), place);
+        if (distance && *distance <= one.half_breadth_px) {
+            emit core_clicked(core);
             return;
         }
     }

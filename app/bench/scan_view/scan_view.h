@@ -63,7 +63,7 @@ signals:
     void view_changed();
     /// The ring of the present core under the cursor; 0 for none.
     void ring_pointed(int number);
-    void core_clicked(int index);
+    void core_clicked(const pithward::bench::CorePlace& place);
     /// Another boundary lies under the cursor, or none.
     void boundary_pointed();
     void boundary_clicked(pithward::BoundaryId id);

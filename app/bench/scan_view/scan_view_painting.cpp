@@ -52,15 +52,15 @@ void ScanView::draw_marks(QPainter& painter) {
         picture::MarksStyle style;
         style.font = font();
         findings_.clear();
-        for (std::size_t i = 0; i < scan->cores.size(); ++i) {
-            const bool present = static_cast<int>(i) == model_.core_index();
-            picture::MarkSet marks =
-                picture::visible_marks(scan->cores[i], scan->opened->name(), view_, viewport()->rect());
+        const std::string name = scan->opened->name();
+        for (const CorePlace& place : model_.cores_on_shown()) {
+            const picture::MeasuredCore& core = *model_.core_at(place);
+            const bool present = &core == model_.core();
+            picture::MarkSet marks = picture::visible_marks(core, name, view_, viewport()->rect());
             picture::paint_marks(layer, marks, style, present);
             if (present) {
-                const std::string name = scan->opened->name();
-                picture::paint_bends(layer, scan->cores[i].reading, name, view_, style);
-                picture::paint_ways_to_ends(layer, scan->cores[i], name, view_, viewport()->rect(), style);
+                picture::paint_bends(layer, core.reading, name, view_, style);
+                picture::paint_ways_to_ends(layer, core, name, view_, viewport()->rect(), style);
                 findings_ = std::move(marks.findings);
             }
         }

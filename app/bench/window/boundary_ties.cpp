@@ -172,7 +172,7 @@ void MainWindow::show_menu(const QPoint& screen) {
         menu->addAction(actions_.at(SwapEnds));
     } else {
         for (const ActionId id : {AddBoundary, AddFreely, TakeCandidate, MarkCrack, MarkLostWood, BendPath, ExtendPath,
-                                  StepAside, EditBreak, PlacePith, JudgePith}) {
+                                  StepAside, GoOnElsewhere, EditBreak, PlacePith, JudgePith}) {
             menu->addAction(actions_.at(id));
         }
     }

@@ -1,8 +1,10 @@
 #include "app/bench/lanes/series_plot.h"
 #include "app/bench/lanes/strip_lane.h"
 #include "app/bench/look/wording.h"
+#include "app/bench/panels/message_bar.h"
 #include "app/bench/scan_view/scan_view.h"
 #include "app/bench/window/main_window.h"
+#include "app/picture/legs.h"
 #include "app/picture/ring_places.h"
 
 #include <QLabel>
@@ -24,6 +26,13 @@ void MainWindow::tie_lanes() {
     connect(view_, &ScanView::ring_pointed, this, &MainWindow::point_at_ring);
     connect(strip_, &StripLane::ring_pointed, this, &MainWindow::point_at_ring);
     connect(plot_, &SeriesPlot::ring_pointed, this, &MainWindow::point_at_ring);
+    connect(&control_.model(), &BenchModel::changed, this, [this](BenchModel::Changes changes) {
+        if (changes & BenchModel::ShownScan) { // the view has turned to it by now
+            if (const auto there = std::exchange(when_shown_, nullptr)) {
+                there();
+            }
+        }
+    });
     connect(strip_, &StripLane::ring_chosen, this, &MainWindow::go_to_ring);
     connect(plot_, &SeriesPlot::ring_chosen, this, &MainWindow::go_to_ring);
 }
@@ -42,10 +51,38 @@ void MainWindow::go_to_ring(int number) {
     if (core == nullptr) {
         return;
     }
-    if (const auto place = picture::place_of_ring(*core, control_.model().scan()->opened->name(), number)) {
-        view_->go_to(*place);
-        view_->pick_ring(number);
-        point_at_ring(number);
+    const auto leg = picture::leg_of_ring(*core, number);
+    if (!leg) {
+        return;
+    }
+    go_to_leg(*leg, [this, number] {
+        const picture::MeasuredCore* here = control_.model().core();
+        const BenchScan* scan = control_.model().scan();
+        const auto place = here != nullptr ? picture::place_of_ring(*here, scan->opened->name(), number) : std::nullopt;
+        if (place) {
+            view_->go_to(*place);
+            view_->pick_ring(number);
+            point_at_ring(number);
+        }
+    });
+}
+
+void MainWindow::go_to_leg(std::size_t leg, std::function<void()> there) {
+    const picture::MeasuredCore* core = control_.model().core();
+    const BenchScan* shown = control_.model().scan();
+    const std::string name = core != nullptr ? picture::scan_of_leg(core->reading, leg) : std::string();
+    if (shown == nullptr || name.empty()) {
+        return;
+    }
+    const BenchScan* wanted = control_.model().named(name);
+    if (wanted == nullptr) {
+        messages_->tell(tr("This part of the core lies on %1, which is not on the bench. Open it (Ctrl+O).")
+                            .arg(QString::fromStdString(name)));
+    } else if (wanted->id == shown->id) {
+        there();
+    } else {
+        when_shown_ = std::move(there);
+        control_.show_scan(wanted->id);
     }
 }
 

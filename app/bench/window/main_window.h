@@ -9,6 +9,7 @@
 #include "app/bench/exporting/exports.h"
 #include "app/bench/look/appearance.h"
 #include "app/project/project_desk.h"
+#include "libcore/edit/joined_readings.h"
 
 #include <QMainWindow>
 
@@ -103,6 +104,12 @@ private:
     void tie_lanes();
     void follow_view();
     void go_to_ring(int number);
+    /// Shows the scan that a part of the present core's path lies on; `there` runs when it is shown.
+    void go_to_leg(std::size_t leg, std::function<void()> there);
+    void bind_joining();
+    void ask_how_it_goes_on();
+    void ask_for_same_boundary(const CorePlace& outer, BoundaryId at, const CorePlace& inner);
+    void join(const CorePlace& outer, const CorePlace& inner, const Meeting& meeting);
     void settle(Finding::State state);
     void take_under_cursor();
     void ask_for_note();
@@ -151,10 +158,11 @@ private:
     QLabel* zoom_;
     QLabel* saved_;
     QToolBar* tools_ = nullptr;
-    QObject* hold_ = nullptr; ///< Tells of a key held down, also while parts of the window go.
+    QObject* hold_ = nullptr;    ///< Tells of a key held down, also while parts of the window go.
     bool details_wanted_ = true; ///< Field data is to be seen where there is any.
-    bool reviewing_ = false;  ///< The review is shown in the place of the bench.
+    bool reviewing_ = false;     ///< The review is shown in the place of the bench.
     std::optional<std::pair<ReadingId, ImagePoint>> goal_; ///< Where to go when this reading is on the bench.
+    std::function<void()> when_shown_;                     ///< What is to be done on a scan as soon as it is shown.
     bool closing_ = false;                                 ///< The window is to close when all is written.
 };
 

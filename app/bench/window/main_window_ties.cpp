@@ -58,6 +58,7 @@ void MainWindow::bind_actions() {
     actions_.on(Keys, [this] { (new KeySheet(this))->open(); });
     bind_edits();
     bind_path();
+    bind_joining();
     bind_pith();
     bind_scale();
     bind_project();
@@ -89,15 +90,14 @@ void MainWindow::tie_parts() {
     connect(view_, &ScanView::hint_changed, hint_, &QLabel::setText);
     connect(view_, &ScanView::core_clicked, &control_.model(), &BenchModel::show_core);
     tie_lanes();
-    connect(findings_, &FindingsList::finding_chosen, this, [this](int number, ImagePoint at) {
-        view_->go_to(at);
-        view_->pick_finding(number);
+    connect(findings_, &FindingsList::finding_chosen, this, [this](int number, std::size_t leg, ImagePoint at) {
+        go_to_leg(leg, [this, number, at] {
+            view_->go_to(at);
+            view_->pick_finding(number);
+        });
     });
     connect(cores_, &CoreList::scan_chosen, &control_, &BenchControl::show_scan);
-    connect(cores_, &CoreList::core_chosen, this, [this](int scan, int index) {
-        control_.show_scan(scan);
-        control_.model().show_core(index);
-    });
+    connect(cores_, &CoreList::core_chosen, this, [this](int scan, int index) { control_.show_core({scan, index}); });
     connect(reading_, &ReadingPanel::year_set, &control_, &BenchControl::set_last_year);
     connect(reading_, &ReadingPanel::wood_chosen, &control_, &BenchControl::set_wood);
     connect(reading_, &ReadingPanel::outer_chosen, &control_, &BenchControl::set_outer);
@@ -116,7 +116,8 @@ void MainWindow::go_to_end(bool bark) {
     const picture::MeasuredCore* core = control_.model().core();
     if (core != nullptr && !core->reading.path.legs.empty()) {
         const auto& legs = core->reading.path.legs;
-        view_->go_to(bark ? legs.front().points.front() : legs.back().points.back());
+        const ImagePoint end = bark ? legs.front().points.front() : legs.back().points.back();
+        go_to_leg(bark ? 0 : legs.size() - 1, [this, end] { view_->go_to(end); });
     }
 }
 
@@ -130,7 +131,7 @@ void MainWindow::ask_for_scans() {
 }
 
 void MainWindow::ask_for_export(const ExportFormat& format) {
-    const BenchScan* scan = control_.model().scan();
+    const BenchScan* scan = control_.model().home();
     if (scan == nullptr) {
         return;
     }

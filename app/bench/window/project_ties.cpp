@@ -115,7 +115,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
 }
 
 bool MainWindow::in_project() {
-    const BenchScan* scan = control_.model().scan();
+    const BenchScan* scan = control_.model().home();
     const bool recorded = scan != nullptr && scan->recorded;
     if (!recorded) {
         messages_->tell(tr("Readings are marked, accepted and passed in a project. Open one, or make one with "

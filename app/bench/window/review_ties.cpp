@@ -58,7 +58,7 @@ void MainWindow::open_queued() {
 
 void MainWindow::go_to_goal() {
     const Document* document = control_.model().document();
-    if (goal_ && document != nullptr && control_.model().scan()->recorded && document->reading().id == goal_->first) {
+    if (goal_ && document != nullptr && control_.model().home()->recorded && document->reading().id == goal_->first) {
         view_->go_to(goal_->second);
         goal_.reset();
     }
