@@ -56,6 +56,9 @@ public:
     [[nodiscard]] ReviewPage& review() { return *review_; }
     [[nodiscard]] ProjectList& project_list() { return *project_list_; }
 
+    /// Lets the path of one core go on along that of another, as one edit. What can't be is told.
+    void join(const CorePlace& outer, const CorePlace& inner, const Meeting& meeting);
+
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
@@ -109,7 +112,6 @@ private:
     void bind_joining();
     void ask_how_it_goes_on();
     void ask_for_same_boundary(const CorePlace& outer, BoundaryId at, const CorePlace& inner);
-    void join(const CorePlace& outer, const CorePlace& inner, const Meeting& meeting);
     void settle(Finding::State state);
     void take_under_cursor();
     void ask_for_note();
