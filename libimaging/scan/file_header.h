@@ -19,6 +19,8 @@ struct FileHeader {
     std::optional<Size> size;    ///< In pixels, where the header was found.
     bool in_passes = false;      ///< An interlaced PNG or a progressive JPEG: decoded as a whole, in memory.
     bool png_resolution = false; ///< A PNG that tells its pixels to the metre.
+    /// Where the pixels of a TIFF begin that holds them as they are: RGB of 8 bit, pixel by pixel, row after row.
+    std::optional<std::uint64_t> raw_at;
 };
 
 /// Reads a few bytes of a file, whatever is in it. Sources of the layouts: TIFF 6.0 (1992) and its 64-bit sibling,

@@ -42,12 +42,14 @@ std::optional<Fault> fault_of_header(const std::string& path, const FileHeader& 
     return std::nullopt;
 }
 
+/// What is kept of an image that is opened.
+enum class Kept { Nothing, Whole };
+
 /// Opened by libvips, which never goes through files of its own: they would stay behind when the process is ended.
 /// What can't be opened at all is told as what it is.
-Outcome<VipsHandle> opened(const std::string& path, VipsAccess access) {
-    const bool in_memory = access == VIPS_ACCESS_RANDOM; // from top to bottom it need not be kept
-    VipsHandle image(vips_image_new_from_file(path.c_str(), "access", access, "memory", in_memory ? TRUE : FALSE,
-                                              "fail_on", VIPS_FAIL_ON_TRUNCATED, nullptr));
+Outcome<VipsHandle> opened(const std::string& path, VipsAccess access, Kept kept) {
+    VipsHandle image(vips_image_new_from_file(path.c_str(), "access", access, "memory", kept == Kept::Whole, "fail_on",
+                                              VIPS_FAIL_ON_TRUNCATED, nullptr));
     if (!image) {
         return tl::unexpected(damaged(path));
     }
@@ -155,6 +157,24 @@ VipsHandle as_rgb(VipsHandle image) {
     return VipsHandle(rgb);
 }
 
+/// Pixels that lie in the file as they are.
+VipsHandle as_it_lies(const Scan& header, std::uint64_t at) {
+    VipsHandle raw(vips_image_new_from_file_raw(header.file.c_str(), header.width, header.height, 3, at));
+    VipsImage* rgb = nullptr;
+    if (!raw || vips_copy(raw.get(), &rgb, "interpretation", VIPS_INTERPRETATION_sRGB, nullptr) != 0) {
+        return nullptr;
+    }
+    return VipsHandle(rgb);
+}
+
+Outcome<VipsHandle> made_rgb(const std::string& path, VipsHandle image) {
+    VipsHandle rgb = as_rgb(std::move(image));
+    if (!rgb) {
+        return tl::unexpected(damaged(path));
+    }
+    return rgb;
+}
+
 } // namespace
 
 Fault damaged(const std::string& path) {
@@ -182,7 +202,7 @@ Outcome<LoadedImage> load_image(const std::string& path, std::int64_t most_memor
                     "save it anew as a TIFF, PNG or JPEG file");
     }
     const bool in_regions = (vips_foreign_flags(loader, path.c_str()) & VIPS_FOREIGN_PARTIAL) != 0;
-    auto image = opened(path, VIPS_ACCESS_RANDOM);
+    auto image = opened(path, VIPS_ACCESS_RANDOM, in_regions ? Kept::Nothing : Kept::Whole);
     if (!image) {
         return tl::unexpected(image.error());
     }
@@ -193,8 +213,10 @@ Outcome<LoadedImage> load_image(const std::string& path, std::int64_t most_memor
     if (fault) {
         return tl::unexpected(*fault);
     }
-    loaded.needs_scratch = !in_regions && decoded_bytes(loaded.header) > most_memory;
-    loaded.pixels = as_rgb(std::move(*image));
+    loaded.in_regions = in_regions || file.raw_at.has_value();
+    loaded.shrinks = file.kind == FileHeader::Kind::Jpeg && !file.in_passes;
+    loaded.needs_scratch = !loaded.in_regions && decoded_bytes(loaded.header) > most_memory;
+    loaded.pixels = file.raw_at ? as_it_lies(loaded.header, *file.raw_at) : as_rgb(std::move(*image));
     if (!loaded.pixels) {
         return tl::unexpected(damaged(path));
     }
@@ -202,13 +224,18 @@ Outcome<LoadedImage> load_image(const std::string& path, std::int64_t most_memor
 }
 
 Outcome<VipsHandle> load_top_to_bottom(const std::string& path) {
-    return opened(path, VIPS_ACCESS_SEQUENTIAL).and_then([&](VipsHandle image) -> Outcome<VipsHandle> {
-        VipsHandle rgb = as_rgb(std::move(image));
-        if (!rgb) {
-            return tl::unexpected(damaged(path));
-        }
-        return rgb;
+    return opened(path, VIPS_ACCESS_SEQUENTIAL, Kept::Nothing).and_then([&](VipsHandle image) {
+        return made_rgb(path, std::move(image));
     });
+}
+
+Outcome<VipsHandle> load_shrunk(const std::string& path, int by) {
+    VipsHandle image(vips_image_new_from_file(path.c_str(), "access", VIPS_ACCESS_SEQUENTIAL, "fail_on",
+                                              VIPS_FAIL_ON_TRUNCATED, "shrink", by, nullptr));
+    if (!image) {
+        return tl::unexpected(damaged(path));
+    }
+    return made_rgb(path, std::move(image));
 }
 
 } // namespace pithward::scan

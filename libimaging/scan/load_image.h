@@ -15,6 +15,8 @@ struct LoadedImage {
     /// The file can only be decoded from top to bottom and does not fit the memory allowed for it: what is asked for
     /// here and there has to come from a `Scratch`, not from `pixels`.
     bool needs_scratch = false;
+    bool in_regions = false; ///< Any place costs only itself; else the file is decoded from the top.
+    bool shrinks = false;    ///< Decoding it at a half, a quarter or an eighth costs much less than as a whole.
 };
 
 /// Opens a file whose pixels are wanted here and there, up to `most_memory` bytes of them in memory. Reads the header
@@ -23,6 +25,9 @@ struct LoadedImage {
 
 /// Opens the same file anew, to be read once from top to bottom without scratch space.
 [[nodiscard]] Outcome<VipsHandle> load_top_to_bottom(const std::string& path);
+
+/// The same of a file that `shrinks`, decoded smaller by 2, 4 or 8.
+[[nodiscard]] Outcome<VipsHandle> load_shrunk(const std::string& path, int by);
 
 /// The fault of a file whose pixels can't be decoded, with what libvips says of it.
 [[nodiscard]] Fault damaged(const std::string& path);

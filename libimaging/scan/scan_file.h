@@ -6,6 +6,7 @@
 
 #include <opencv2/core.hpp>
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -36,6 +37,13 @@ public:
     /// The whole scan averaged over squares of `reduction` pixels, 8 bit, read once from top to bottom in bounded
     /// memory.
     [[nodiscard]] Outcome<cv::Mat> overview(int reduction, const Work& work = {}) const;
+
+    /// The same, handed out in parts as they come, in any order and by several threads but never two at once: for a
+    /// picture that fills while the file is read. What can only be decoded from the top is decoded once, also for what
+    /// is read later. `reduction`: a power of two, at most `greatest_stream_reduction`.
+    using Part = std::function<void(int first_row, const cv::Mat& rows)>;
+    [[nodiscard]] Outcome<void> stream(int reduction, const Part& part, const Work& work = {}) const;
+    static constexpr int greatest_stream_reduction = 64;
 
     /// The greatest size accepted on either side, and in all: an A3 sheet at 2400 dpi has 1,100 million pixels.
     static constexpr int greatest_side = 1'000'000;

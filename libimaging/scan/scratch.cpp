@@ -64,7 +64,12 @@ struct Scratch::Mapping {
     int error = 0;
 };
 
-Outcome<Scratch> Scratch::decode(const std::string& file, VipsImage* from_top, const std::function<Fault()>& damaged) {
+void Scratch::let_go() const {
+    ::madvise(mapping_->data, mapping_->size, MADV_DONTNEED);
+}
+
+Outcome<Scratch> Scratch::decode(const std::string& file, VipsImage* from_top, const std::function<Fault()>& damaged,
+                                 const Rows& on_rows) {
     const int width = vips_image_get_width(from_top);
     const int height = vips_image_get_height(from_top);
     const std::size_t row = VIPS_IMAGE_SIZEOF_LINE(from_top);
@@ -77,16 +82,19 @@ Outcome<Scratch> Scratch::decode(const std::string& file, VipsImage* from_top, c
                     "make room, or name another folder in TMPDIR; a TIFF saved in tiles needs none");
     }
     constexpr std::size_t stretch_bytes = 8'000'000;
-    const int rows = std::max(1, static_cast<int>(stretch_bytes / row));
+    const int rows = std::max(1, static_cast<int>(stretch_bytes / row / whole_rows)) * whole_rows;
     for (int y = 0; y < height; y += rows) {
         const VipsRect part{0, y, width, std::min(rows, height - y)};
         const VipsRegionHandle region(vips_region_new(from_top));
         if (!region || vips_region_prepare(region.get(), &part) != 0) {
             return tl::unexpected(damaged());
         }
+        char* const to = static_cast<char*>(mapping->data) + row * static_cast<std::size_t>(y);
         for (int k = 0; k < part.height; ++k) {
-            std::memcpy(static_cast<char*>(mapping->data) + row * static_cast<std::size_t>(y + k),
-                        VIPS_REGION_ADDR(region.get(), 0, y + k), row);
+            std::memcpy(to + row * static_cast<std::size_t>(k), VIPS_REGION_ADDR(region.get(), 0, y + k), row);
+        }
+        if (on_rows) {
+            on_rows(y, cv::Mat(part.height, width, type_of(from_top), to, row));
         }
         ::madvise(mapping->data, mapping->size, MADV_DONTNEED); // it is in the file; it need not stay in memory too
     }

@@ -3,6 +3,8 @@
 #include "libcore/specimen/outcome.h"
 #include "libimaging/scan/vips_image.h"
 
+#include <opencv2/core.hpp>
+
 #include <functional>
 #include <memory>
 #include <string>
@@ -15,12 +17,18 @@ namespace pithward::scan {
 class Scratch {
 public:
     /// Decodes an image (RGB of 8 or 16 bit, opened to be read from the top). Fails where there is no room, and on
-    /// damaged data with the fault that `damaged` makes. `file` is named in faults.
+    /// damaged data with the fault that `damaged` makes. `file` is named in faults. `rows` is called with each stretch
+    /// of rows, as they come: its first row, and the pixels. All but the last have a multiple of `whole_rows` rows.
+    static constexpr int whole_rows = 64;
+    using Rows = std::function<void(int first, const cv::Mat& pixels)>;
     [[nodiscard]] static Outcome<Scratch> decode(const std::string& file, VipsImage* from_top,
-                                                 const std::function<Fault()>& damaged);
+                                                 const std::function<Fault()>& damaged, const Rows& rows = {});
 
     /// The pixels; they live as long as this.
     [[nodiscard]] VipsImage* pixels() const { return pixels_.get(); }
+
+    /// Lets go of the memory that what was read so far takes; it is read from the file again when wanted.
+    void let_go() const;
 
 private:
     struct Mapping;

@@ -1,8 +1,14 @@
 #include "libimaging/scan/vips_image.h"
 
+#include <opencv2/core.hpp>
+
 #include <mutex>
 
 namespace pithward::scan {
+
+int type_of(VipsImage* image) {
+    return vips_image_get_format(image) == VIPS_FORMAT_USHORT ? CV_16UC3 : CV_8UC3;
+}
 
 bool start_vips() {
     static std::once_flag once;

@@ -17,6 +17,9 @@ struct Unref {
 using VipsHandle = std::unique_ptr<VipsImage, Unref>;
 using VipsRegionHandle = std::unique_ptr<VipsRegion, Unref>;
 
+/// The OpenCV type of an RGB image's pixels.
+[[nodiscard]] int type_of(VipsImage* image);
+
 /// Starts libvips once for the process: only its trusted loaders, no cache of results. False when it can't start.
 [[nodiscard]] bool start_vips();
 

@@ -44,6 +44,52 @@ TEST_F(Region, EqualsTheSamePartOfTheWhole) {
     }
 }
 
+/// The parts of a stream put together.
+cv::Mat streamed(const ScanFile& scan, int reduction) {
+    cv::Mat whole(scan.header().height / reduction, scan.header().width / reduction, CV_8UC3, cv::Scalar::all(0));
+    int rows = 0;
+    const auto done = scan.stream(reduction, [&](int first, const cv::Mat& part) {
+        part.copyTo(whole.rowRange(first, first + part.rows));
+        rows += part.rows;
+    });
+    EXPECT_TRUE(done.has_value()) << (done ? "" : done.error().line());
+    EXPECT_EQ(rows, whole.rows) << "each row once";
+    return whole;
+}
+
+TEST_F(Region, AStreamGivesTheOverviewOfEachKindOfFile) {
+    for (const Kind kind : {Kind::TiffStrips, Kind::TiffTiles, Kind::Png, Kind::Jpeg}) {
+        for (const auto packing : {Written::Packing::None, Written::Packing::Lzw}) {
+            for (const std::int64_t memory : {std::int64_t{0}, std::int64_t{400'000'000}}) {
+                const cv::Mat pixels = patterned(1003, 331, CV_8UC3);
+                const std::string path = written(pixels, {.kind = kind, .packing = packing}).header().file;
+                const ScanFile scan = ScanFile::open(path, memory).value();
+                const cv::Mat whole = streamed(scan, 8);
+                const auto overview = scan.overview(8);
+                ASSERT_TRUE(overview.has_value());
+                // A JPEG is decoded smaller, which is not to the last bit the average over squares.
+                const double apart = kind == Kind::Jpeg ? 3.0 : 0.0;
+                EXPECT_LE(cv::norm(whole, *overview, cv::NORM_INF), apart) << "kind " << static_cast<int>(kind);
+                // What is read afterwards is right too.
+                const auto part = scan.read({100, 40, 300, 200});
+                ASSERT_TRUE(part.has_value());
+                if (kind != Kind::Jpeg) {
+                    EXPECT_EQ(cv::norm(*part, pixels(cv::Rect(100, 40, 300, 200)), cv::NORM_INF), 0.0);
+                }
+            }
+        }
+    }
+}
+
+TEST_F(Region, ThePartsOfAStreamComeInStretches) {
+    const cv::Mat pixels = patterned(20'000, 1'000, CV_8UC3); // 60 MB
+    const std::string path = written(pixels, {.kind = Kind::Png}).header().file;
+    int parts = 0;
+    const auto done = ScanFile::open(path, 0)->stream(16, [&](int, const cv::Mat&) { ++parts; });
+    ASSERT_TRUE(done.has_value());
+    EXPECT_GT(parts, 3) << "the picture fills while the file is read";
+}
+
 TEST_F(Region, IsClippedToTheScan) {
     const cv::Mat pixels = patterned(100, 50, CV_8UC3);
     const ScanFile scan = written(pixels, {});

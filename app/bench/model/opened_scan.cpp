@@ -57,6 +57,10 @@ Outcome<OpenedScan> open_scan(const std::string& path) {
                 return file.read({region.x(), region.y(), region.width(), region.height()}, reduction)
                     .map(picture::picture_of);
             },
+            [file](int reduction, const std::function<void(int, const QImage&)>& part, const Work& work) {
+                return file.stream(
+                    reduction, [&](int first, const cv::Mat& rows) { part(first, picture::picture_of(rows)); }, work);
+            },
             [file](const Calibration& calibration, const Work& work) { return find_cores(file, calibration, work); },
             [file](const ReadingRequest& request, const Work& work) { return propose_reading(file, request, work); },
             [file](const NearRequest& request) { return boundary_near(file, request); },

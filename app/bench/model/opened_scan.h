@@ -20,6 +20,11 @@ namespace pithward::bench {
 /// Pixels of a region (full-resolution coordinates), averaged over squares of `reduction` pixels. From any thread.
 using TileSource = std::function<Outcome<QImage>(QRect region, int reduction)>;
 
+/// The whole scan averaged over squares of `reduction` pixels, in parts as they are read. From any thread, and `part`
+/// is called from any.
+using CoarseSource = std::function<Outcome<void>(
+    int reduction, const std::function<void(int first_row, const QImage& rows)>& part, const Work& work)>;
+
 /// A core straightened, to be looked at.
 struct StripImage {
     QImage picture;           ///< Format_RGB32; columns from the first point of the path to its last.
@@ -34,6 +39,7 @@ struct OpenedScan {
     Scan header;
     std::optional<FieldData> field; ///< What a field sheet beside the scan says of its core.
     TileSource pixels;
+    CoarseSource coarse; ///< May be empty: then the whole comes through `pixels`.
     std::function<Outcome<std::vector<FoundCore>>(const Calibration&, const Work&)> find_cores;
     std::function<Outcome<Reading>(const ReadingRequest&, const Work&)> propose;
     std::function<Outcome<std::optional<Candidate>>(const NearRequest&)> near;

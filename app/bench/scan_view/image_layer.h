@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/bench/model/opened_scan.h"
+#include "app/bench/scan_view/coarse_picture.h"
 #include "app/bench/scan_view/tile_cache.h"
 #include "app/bench/scan_view/tile_loader.h"
 #include "app/picture/view_transform.h"
@@ -12,7 +13,8 @@ class QPainter;
 
 namespace pithward::bench {
 
-/// The scan itself, drawn from tiles. A coarse level is shown until the fine one has come.
+/// The scan itself, drawn from a coarse picture of all of it, which fills while the file is read, and over it from
+/// tiles of finer levels where those are wanted and have come.
 class ImageLayer : public QObject {
     Q_OBJECT
 
@@ -33,11 +35,13 @@ signals:
     void failed(const QString& message);
 
 private:
+    void paint_coarse(QPainter& painter, const QRectF& region) const;
     void take(quint64 generation, TileKey key, const QImage& tile);
 
     static constexpr std::int64_t budget_bytes = 192LL * 1024 * 1024;
 
     TileGrid grid_;
+    CoarsePicture coarse_;
     TileCache cache_{budget_bytes};
     TileLoader loader_;
     std::uint64_t generation_ = 0;

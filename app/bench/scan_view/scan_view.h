@@ -27,6 +27,10 @@ public:
 
     [[nodiscard]] const picture::ViewTransform& view() const { return view_; }
     [[nodiscard]] const ImageLayer& image() const { return image_; }
+    /// Shows another stretch of the scan, kept on it.
+    void set_view(const picture::ViewTransform& view);
+    /// Whether all of the scan that is in view is there as sharp as it will be.
+    [[nodiscard]] bool picture_complete() const { return image_.complete(); }
     [[nodiscard]] bool has_tool() const { return tool_ != nullptr; }
     [[nodiscard]] bool marks_hidden() const { return hidden_; }
 
@@ -105,7 +109,6 @@ private:
     };
 
     void follow(BenchModel::Changes changes);
-    void set_view(const picture::ViewTransform& view);
     void sync_scroll_bars();
     void refresh_marks();
     void draw_marks(QPainter& painter);

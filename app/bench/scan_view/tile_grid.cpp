@@ -11,7 +11,8 @@ TileGrid::TileGrid(QSize scan)
     constexpr int least_rows = 8;
     const int longer = std::max(scan.width(), scan.height());
     const int shorter = std::min(scan.width(), scan.height());
-    while ((longer >> coarsest_) > side && (shorter >> (coarsest_ + 1)) >= least_rows) {
+    while ((longer >> coarsest_) > coarse_side && coarsest_ < most_levels &&
+           (shorter >> (coarsest_ + 1)) >= least_rows) {
         ++coarsest_;
     }
 }

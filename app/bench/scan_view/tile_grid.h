@@ -20,8 +20,10 @@ struct TileKey {
 /// How a scan is cut into tiles. Pixel i of level l covers the map edges [i 2^l, (i + 1) 2^l).
 class TileGrid {
 public:
-    static constexpr int side = 512; ///< Pixels of a tile, without its apron.
-    static constexpr int apron = 1;  ///< True neighbours round a tile, so that smooth drawing shows no seams.
+    static constexpr int side = 512;         ///< Pixels of a tile, without its apron.
+    static constexpr int coarse_side = 2560; ///< The coarsest level is shown as one picture of about a screen.
+    static constexpr int most_levels = 6;    ///< Beyond the finest.
+    static constexpr int apron = 1;          ///< True neighbours round a tile, so that smooth drawing shows no seams.
 
     TileGrid() = default;
     explicit TileGrid(QSize scan);
