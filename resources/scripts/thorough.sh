@@ -5,7 +5,7 @@ our_code() { git ls-files '*.cpp' '*.h'; }
 
 check_format() { our_code | xargs -r clang-format --dry-run --Werror; }
 
-check_scripts() { shellcheck --external-sources start check .ci/run; }
+check_scripts() { shellcheck --external-sources start check .ci/run tests/app/by_hand.sh; }
 
 check_tidy() { python3 resources/scripts/tidy.py build/asan; }
 
@@ -58,6 +58,11 @@ fuzz_each() {
 
 fuzz() {
     check "A minute of each fuzz target" fuzz_each
+}
+
+# The real program under a window manager, driven by mouse and keys.
+by_hand() {
+    check "By hand under a window manager" tests/app/by_hand.sh build/release/bin/pithward
 }
 
 compare_with_r() {
