@@ -7,7 +7,6 @@
 #include <QSplitter>
 #include <QVBoxLayout>
 #include <cmath>
-#include <numbers>
 #include <utility>
 
 namespace pithward::bench {
@@ -65,8 +64,7 @@ void CoreViewer::show_nothing() {
 
 void CoreViewer::level(const Leg& leg) {
     if (leg.points.size() > 1) {
-        const ImagePoint way = leg.points.back() - leg.points.front();
-        view_->turn(-std::atan2(way.y, way.x) * 180.0 / std::numbers::pi - view_->view().turn_deg());
+        view_->level(leg.points.front(), leg.points.back());
     }
 }
 

@@ -15,6 +15,8 @@
 #include <QStatusBar>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QWheelEvent>
+#include <cmath>
 
 namespace pithward::bench {
 namespace {
@@ -216,6 +218,17 @@ TEST_F(WindowTest, ARingChosenInThePlotComesToTheMiddleOfTheScan) {
     open({"a.png"});
     emit window.plot().ring_chosen(30);
     EXPECT_NEAR(window.view().view().centre().x, 100 + 30.5 * fake_step, 1e-6);
+}
+
+TEST_F(WindowTest, TheViewIsTurnedByAnyAngleAndLevelledAgain) {
+    open({"a.png"});
+    const QPointF middle(canvas()->rect().center());
+    QWheelEvent wheel(middle, canvas()->mapToGlobal(middle), {}, {0, 7 * 120}, Qt::NoButton, Qt::ControlModifier,
+                      Qt::NoScrollPhase, false);
+    QCoreApplication::sendEvent(canvas(), &wheel);
+    EXPECT_NEAR(window.view().view().turn_deg(), 7.0, 1e-9);
+    trigger(ActionId::LevelCore); // the fake core lies level on its scan
+    EXPECT_NEAR(std::remainder(window.view().view().turn_deg(), 360.0), 0.0, 1e-9);
 }
 
 TEST_F(WindowTest, TheYearIsTyped) {

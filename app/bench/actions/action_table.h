@@ -64,6 +64,7 @@ enum class ActionId {
     GoToPith,
     TurnLeft,
     TurnRight,
+    LevelCore,
     ShowDetails,
     FoldPanel,
     ColoursSystem,

@@ -7,8 +7,9 @@ namespace pithward::bench {
 
 std::span<const Gesture> gestures() {
     static constexpr std::array table{
-        Gesture{QT_TRANSLATE_NOOP("Gestures", "Wheel"),
-                QT_TRANSLATE_NOOP("Gestures", "Zoom at the cursor; with Shift move along.")},
+        Gesture{
+            QT_TRANSLATE_NOOP("Gestures", "Wheel"),
+            QT_TRANSLATE_NOOP("Gestures", "Zoom at the cursor; with Shift move along, with Ctrl turn by a degree.")},
         Gesture{QT_TRANSLATE_NOOP("Gestures", "Drag, arrows"),
                 QT_TRANSLATE_NOOP("Gestures", "Move the scan; arrows with Shift in large steps.")},
         Gesture{QT_TRANSLATE_NOOP("Gestures", "Click a boundary"),

@@ -2,6 +2,7 @@
 
 #include "app/bench/control/scan_jobs.h"
 
+#include <QElapsedTimer>
 #include <QWidget>
 
 class QAction;
@@ -20,6 +21,8 @@ public:
 private:
     QLabel* title_;
     QProgressBar* bar_;
+    QLabel* left_;
+    QElapsedTimer since_;
 };
 
 } // namespace pithward::bench

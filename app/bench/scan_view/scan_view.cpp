@@ -10,6 +10,7 @@
 #include <QScrollBar>
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <utility>
 
 namespace pithward::bench {
@@ -100,6 +101,11 @@ void ScanView::turn(double by_deg) {
     if (fitted) {
         show_all();
     }
+}
+
+void ScanView::level(ImagePoint from, ImagePoint to) {
+    const ImagePoint way = to - from;
+    turn(-std::atan2(way.y, way.x) * 180.0 / std::numbers::pi - view_.turn_deg());
 }
 
 void ScanView::go_to(ImagePoint at) {

@@ -38,6 +38,8 @@ public:
     void show_pixels();
     void zoom(double factor);
     void turn(double by_deg);
+    /// Turns the view so that this way runs from left to right.
+    void level(ImagePoint from, ImagePoint to);
     /// Brings a place to the middle, close enough to tell single rings.
     void go_to(ImagePoint at);
     /// Moves the view only where a place is not well inside it.

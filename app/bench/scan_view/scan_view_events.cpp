@@ -33,6 +33,8 @@ void ScanView::wheelEvent(QWheelEvent* event) {
         set_view(view_.panned(event->pixelDelta())); // two fingers on a touch pad move the scan
     } else if (event->modifiers() & Qt::ShiftModifier) {
         set_view(view_.panned(QPointF(turn.y() + turn.x(), 0)));
+    } else if (event->modifiers() & Qt::ControlModifier) {
+        this->turn(turn.y() / 120.0); // a degree a notch
     } else {
         const double notches = (turn.y() != 0 ? turn.y() : turn.x()) / 120.0;
         set_view(view_.zoomed(std::pow(key_zoom, notches), event->position(), least_scale(), greatest_scale));

@@ -127,6 +127,7 @@ private:
     void ask_for_scans();
     void ask_for_export(const ExportFormat& format);
     void go_to_end(bool bark);
+    void level_core();
 
     BenchControl control_;
     CoreEditor editor_;

@@ -51,6 +51,7 @@ void MainWindow::bind_actions() {
     actions_.on(GoToPith, [this] { go_to_end(false); });
     actions_.on(TurnLeft, [this] { view_in_front().turn(-90.0); });
     actions_.on(TurnRight, [this] { view_in_front().turn(90.0); });
+    actions_.on(LevelCore, [this] { level_core(); });
     actions_.on(FoldPanel, [this] { panel_->setVisible(panel_->isHidden()); });
     actions_.on(ColoursSystem, [this] { appearance_.use(Scheme::System); });
     actions_.on(ColoursLight, [this] { appearance_.use(Scheme::Light); });
@@ -110,6 +111,20 @@ void MainWindow::tie_parts() {
 
 MainWindow::~MainWindow() {
     delete hold_;
+}
+
+void MainWindow::level_core() {
+    const picture::MeasuredCore* core = control_.model().core();
+    if (core == nullptr) {
+        return;
+    }
+    const std::string shown = control_.model().scan()->opened->name();
+    for (const Leg& leg : core->reading.path.legs) {
+        if (leg.scan == shown && leg.points.size() > 1) {
+            view_->level(leg.points.front(), leg.points.back());
+            return;
+        }
+    }
 }
 
 void MainWindow::go_to_end(bool bark) {
