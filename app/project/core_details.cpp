@@ -96,13 +96,13 @@ const record::CoreEntry* CoreDetails::present() const {
 }
 
 bool CoreDetails::has_details() const {
-    const BenchScan* scan = model_.scan();
+    const BenchScan* scan = model_.home();
     return present() != nullptr || (scan != nullptr && scan->opened->field);
 }
 
 void CoreDetails::refresh() {
     const record::CoreEntry* entry = present();
-    const BenchScan* scan = model_.scan();
+    const BenchScan* scan = model_.home();
     const auto* field = scan != nullptr && scan->opened->field ? &*scan->opened->field : nullptr;
     const bool can_change = entry != nullptr && desk_.overview().can_change;
     back_->setVisible(can_change && !changes_.empty());

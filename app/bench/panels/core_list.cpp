@@ -52,7 +52,9 @@ void CoreList::refill() {
         top->setToolTip(0, QString::fromStdString(scan.opened->path));
         for (int i = 0; i < static_cast<int>(scan.cores.size()); ++i) {
             const auto rings = static_cast<int>(scan.cores[static_cast<std::size_t>(i)].series.rings.size());
-            auto* core = new QTreeWidgetItem(top, {tr("Core %1").arg(i + 1), tr("%n rings", nullptr, rings)});
+            const bool part = model_.taken_in(scan.cores[static_cast<std::size_t>(i)].reading);
+            const QString told = part ? tr("part of another") : tr("%n rings", nullptr, rings);
+            auto* core = new QTreeWidgetItem(top, {tr("Core %1").arg(i + 1), told});
             core->setData(0, scan_role, scan.id);
             core->setData(0, core_role, i);
             core->setTextAlignment(1, Qt::AlignRight | Qt::AlignVCenter);

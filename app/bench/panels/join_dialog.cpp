@@ -46,7 +46,7 @@ JoinDialog::JoinDialog(const BenchModel& model, const QString& boundary, QWidget
     meaning_->setMinimumHeight(3 * meaning_->fontMetrics().lineSpacing());
     meaning_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* form = new QFormLayout(this);
-    form->addRow(tr("Goes on &on"), where_);
+    form->addRow(tr("&Next part"), where_);
     form->addRow(tr("&How they meet"), how_);
     form->addRow(tr("&Whole rings gone"), rings_);
     form->addRow(meaning_);

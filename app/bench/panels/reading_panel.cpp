@@ -99,7 +99,8 @@ void ReadingPanel::refresh() {
     setEnabled(core != nullptr);
     scale_->setText(scan != nullptr && scan->calibration ? in_full(*scan->calibration) : QString());
     scale_->setToolTip(tr("Shift+D tells who says what of the scale"));
-    const auto* field = scan != nullptr && scan->opened->field ? &*scan->opened->field : nullptr;
+    const BenchScan* home = model_.home();
+    const auto* field = home != nullptr && home->opened->field ? &*home->opened->field : nullptr;
     field_->setText(field != nullptr ? in_words(field->tree, field->core) : tr("none beside the scan"));
     field_->setToolTip(field != nullptr ? tr("%1\nFrom %2")
                                               .arg(in_full(field->site, field->tree, field->core),
