@@ -15,6 +15,10 @@ namespace pithward::picture {
 
 namespace {
 
+struct Marks {
+    Q_DECLARE_TR_FUNCTIONS(Marks)
+};
+
 void paint_turned_down(QPainter& painter, const MarkSet& marks, const MarksStyle& style) {
     CasedPen pen(painter, style, style.quiet, 1.0, LineForm::Whole);
     for (const TurnedDownMark& mark : marks.turned_down) {
@@ -91,8 +95,7 @@ void paint_pith(QPainter& painter, const PithMark& pith, const MarksStyle& style
 } // namespace
 
 MarkWords mark_words() {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("Marks", text); };
-    return {tr("bark"), tr("bark?"), tr("to pith"), tr("goes on elsewhere")};
+    return {Marks::tr("bark"), Marks::tr("bark?"), Marks::tr("to pith"), Marks::tr("goes on elsewhere")};
 }
 
 void paint_marks(QPainter& painter, const MarkSet& marks, const MarksStyle& style, bool present) {

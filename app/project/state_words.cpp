@@ -4,18 +4,25 @@
 
 namespace pithward::bench {
 
+namespace {
+
+struct ReadingState {
+    Q_DECLARE_TR_FUNCTIONS(ReadingState)
+};
+
+} // namespace
+
 QString state_in_words(std::string_view state) {
-    const auto tr = [](const char* text) { return QCoreApplication::translate("ReadingState", text); };
     if (state == "proposed") {
-        return tr("proposed");
+        return ReadingState::tr("proposed");
     }
     if (state == "marked") {
-        return tr("marked");
+        return ReadingState::tr("marked");
     }
     if (state == "passed") {
-        return tr("passed");
+        return ReadingState::tr("passed");
     }
-    return state == "returned" ? tr("returned") : QString();
+    return state == "returned" ? ReadingState::tr("returned") : QString();
 }
 
 } // namespace pithward::bench

@@ -12,17 +12,18 @@ namespace pithward::bench {
 
 namespace {
 
-QString word_tr(const char* text) {
-    return QCoreApplication::translate("FindingWords", text);
-}
+struct FindingWords {
+    Q_DECLARE_TR_FUNCTIONS(FindingWords)
+};
 
 QString percent(double probability) {
-    return word_tr("%1 %").arg(probability * 100.0, 0, 'f', 0);
+    return FindingWords::tr("%1 %").arg(probability * 100.0, 0, 'f', 0);
 }
 
 QString turned_down(const Candidate& candidate) {
-    const QString line = word_tr("turned down here, %1 sure").arg(percent(candidate.confidence));
-    return candidate.reason.empty() ? line : word_tr("%1: %2").arg(line, QString::fromStdString(candidate.reason));
+    const QString line = FindingWords::tr("turned down here, %1 sure").arg(percent(candidate.confidence));
+    return candidate.reason.empty() ? line
+                                    : FindingWords::tr("%1: %2").arg(line, QString::fromStdString(candidate.reason));
 }
 
 } // namespace
@@ -30,38 +31,38 @@ QString turned_down(const Candidate& candidate) {
 QString state_in_words(Finding::State state) {
     switch (state) {
     case Finding::State::Open:
-        return word_tr("open");
+        return FindingWords::tr("open");
     case Finding::State::ProposalTaken:
-        return word_tr("proposal taken");
+        return FindingWords::tr("proposal taken");
     case Finding::State::KeptAsItIs:
-        return word_tr("kept as it is");
+        return FindingWords::tr("kept as it is");
     case Finding::State::CannotBeTold:
-        return word_tr("can't be told");
+        return FindingWords::tr("can't be told");
     }
     return {};
 }
 
 QString title_of(const QueueItem& item) {
-    const QString what = item.finding ? name_of(item.kind) : word_tr("Ready to be passed");
+    const QString what = item.finding ? name_of(item.kind) : FindingWords::tr("Ready to be passed");
     return QString("%1 · %2").arg(QString::fromStdString(item.core), what);
 }
 
 QString summary_of(const QueueItem& item) {
     if (!item.finding) {
-        return word_tr("Every finding is judged; passing says so of the whole reading.");
+        return FindingWords::tr("Every finding is judged; passing says so of the whole reading.");
     }
-    QString summary = word_tr("%1 · %2 rings at stake")
+    QString summary = FindingWords::tr("%1 · %2 rings at stake")
                           .arg(state_in_words(item.state))
                           .arg(item.rings_at_stake, 0, 'f', item.rings_at_stake < 10.0 ? 1 : 0);
     if (item.verdict == Verdict::Returned) {
-        summary = word_tr("returned · %1").arg(summary);
+        summary = FindingWords::tr("returned · %1").arg(summary);
     }
     return item.comment.empty() ? summary : summary + "\n" + QString::fromStdString(item.comment);
 }
 
 QString provenance_of(const ReviewCase& one) {
     const review::Standing standing = review::standing(one.reading(), one.document.log());
-    return QStringList{word_tr("Site %1, tree %2")
+    return QStringList{FindingWords::tr("Site %1, tree %2")
                            .arg(QString::fromStdString(one.core.site.id), QString::fromStdString(one.core.tree.id)),
                        QString::fromStdString(review::told_people(standing)),
                        QString::fromStdString(review::told_looks(standing))}
@@ -70,9 +71,9 @@ QString provenance_of(const ReviewCase& one) {
 
 QString story_of(const ReviewCase& one, const Finding& finding) {
     QStringList lines;
-    lines << word_tr("Reason: %1").arg(QString::fromStdString(finding.reason));
+    lines << FindingWords::tr("Reason: %1").arg(QString::fromStdString(finding.reason));
     if (!finding.proposal.empty()) {
-        lines << word_tr("Proposal: %1 (%2 that this is right)")
+        lines << FindingWords::tr("Proposal: %1 (%2 that this is right)")
                      .arg(QString::fromStdString(finding.proposal), percent(finding.probability));
     }
     const auto& boundaries = one.reading().boundaries;
@@ -80,18 +81,19 @@ QString story_of(const ReviewCase& one, const Finding& finding) {
         finding.boundary ? std::ranges::find(boundaries, *finding.boundary, &Boundary::id) : boundaries.end();
     QStringList alternatives;
     if (boundary != boundaries.end()) {
-        alternatives << word_tr("the boundary that stands, %1 sure").arg(percent(boundary->confidence));
+        alternatives << FindingWords::tr("the boundary that stands, %1 sure").arg(percent(boundary->confidence));
     }
     for (const Candidate& candidate : review::candidates_about(one.reading(), finding)) {
         alternatives << turned_down(candidate);
     }
-    lines << word_tr("The program also saw: %1")
-                 .arg(alternatives.isEmpty() ? word_tr("nothing else here") : alternatives.join("; "));
+    lines << FindingWords::tr("The program also saw: %1")
+                 .arg(alternatives.isEmpty() ? FindingWords::tr("nothing else here") : alternatives.join("; "));
     const auto who = review::settled_by(one.document.log(), finding.id);
-    lines << (who ? word_tr("Settled by %1: %2").arg(QString::fromStdString(*who), state_in_words(finding.state))
-                  : word_tr("Nobody has settled it yet"));
+    lines
+        << (who ? FindingWords::tr("Settled by %1: %2").arg(QString::fromStdString(*who), state_in_words(finding.state))
+                : FindingWords::tr("Nobody has settled it yet"));
     if (!finding.comment.empty()) {
-        lines << word_tr("Comment: %1").arg(QString::fromStdString(finding.comment));
+        lines << FindingWords::tr("Comment: %1").arg(QString::fromStdString(finding.comment));
     }
     return lines.join('\n');
 }

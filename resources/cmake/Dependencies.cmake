@@ -8,6 +8,8 @@ find_package(tl-expected REQUIRED)
 find_package(CLI11 REQUIRED)
 find_package(QCustomPlotQt6 REQUIRED)
 find_package(OpenCV REQUIRED COMPONENTS core imgproc)
+find_program(PITHWARD_LRELEASE lrelease HINTS /usr/lib/qt6/bin REQUIRED)
+find_program(PITHWARD_LUPDATE lupdate HINTS /usr/lib/qt6/bin REQUIRED)
 find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui Widgets DBus PrintSupport Sql Svg Concurrent Test)
 pkg_check_modules(vips REQUIRED IMPORTED_TARGET vips)
 

@@ -6,6 +6,8 @@
 #include "libcore/formats/series_csv.h"
 #include "libcore/formats/whole_file.h"
 
+#include <QCoreApplication>
+
 #include <algorithm>
 #include <array>
 #include <filesystem>
@@ -68,10 +70,12 @@ Outcome<ExportBytes> picture_bytes(const ExportInput& input, const Work&) {
 
 std::span<const ExportFormat> export_formats() {
     static const std::array formats{
-        ExportFormat{ActionId::ExportCsv, "Comma-separated values", "csv", series_bytes<write_series_csv>},
-        ExportFormat{ActionId::ExportDecadal, "Decadal file", "rwl", series_bytes<write_decadal>},
-        ExportFormat{ActionId::ExportJson, "JSON", "json", json_bytes},
-        ExportFormat{ActionId::ExportPicture, "Picture", "png", picture_bytes},
+        ExportFormat{ActionId::ExportCsv, QT_TRANSLATE_NOOP("Exports", "Comma-separated values"), "csv",
+                     series_bytes<write_series_csv>},
+        ExportFormat{ActionId::ExportDecadal, QT_TRANSLATE_NOOP("Exports", "Decadal file"), "rwl",
+                     series_bytes<write_decadal>},
+        ExportFormat{ActionId::ExportJson, QT_TRANSLATE_NOOP("Exports", "JSON"), "json", json_bytes},
+        ExportFormat{ActionId::ExportPicture, QT_TRANSLATE_NOOP("Exports", "Picture"), "png", picture_bytes},
     };
     return formats;
 }

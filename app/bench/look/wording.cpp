@@ -8,9 +8,9 @@ namespace pithward::bench {
 
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("Wording", text);
-}
+struct Wording {
+    Q_DECLARE_TR_FUNCTIONS(Wording)
+};
 
 QString number(double value, int decimals) {
     QLocale locale;
@@ -20,13 +20,13 @@ QString number(double value, int decimals) {
 
 QString width_of(const Ring& ring, bool with_sd) {
     if (ring.absent) {
-        return tr("locally absent");
+        return Wording::tr("locally absent");
     }
     if (!ring.width) {
-        return tr("not measured");
+        return Wording::tr("not measured");
     }
     const QString width = in_words(*ring.width);
-    return with_sd && ring.sd > Millimetres() ? tr("%1 ± %2").arg(width, in_words(ring.sd)) : width;
+    return with_sd && ring.sd > Millimetres() ? Wording::tr("%1 ± %2").arg(width, in_words(ring.sd)) : width;
 }
 
 } // namespace
@@ -34,11 +34,11 @@ QString width_of(const Ring& ring, bool with_sd) {
 QString name_of(WoodType wood) {
     switch (wood) {
     case WoodType::Conifer:
-        return tr("Conifer");
+        return Wording::tr("Conifer");
     case WoodType::RingPorous:
-        return tr("Ring-porous");
+        return Wording::tr("Ring-porous");
     case WoodType::DiffusePorous:
-        return tr("Diffuse-porous");
+        return Wording::tr("Diffuse-porous");
     }
     return {};
 }
@@ -46,13 +46,13 @@ QString name_of(WoodType wood) {
 QString name_of(OuterWood outer) {
     switch (outer) {
     case OuterWood::Complete:
-        return tr("Complete ring");
+        return Wording::tr("Complete ring");
     case OuterWood::Unfinished:
-        return tr("Unfinished ring");
+        return Wording::tr("Unfinished ring");
     case OuterWood::Lost:
-        return tr("Outer wood lost");
+        return Wording::tr("Outer wood lost");
     case OuterWood::Unknown:
-        return tr("Not known");
+        return Wording::tr("Not known");
     }
     return {};
 }
@@ -60,31 +60,31 @@ QString name_of(OuterWood outer) {
 QString name_of(FindingKind kind) {
     switch (kind) {
     case FindingKind::PossiblyFalse:
-        return tr("Possibly a false ring");
+        return Wording::tr("Possibly a false ring");
     case FindingKind::PossiblyOverlooked:
-        return tr("Possibly overlooked");
+        return Wording::tr("Possibly overlooked");
     case FindingKind::Doubtful:
-        return tr("Doubtful boundary");
+        return Wording::tr("Doubtful boundary");
     case FindingKind::OuterWood:
-        return tr("Wood under the bark");
+        return Wording::tr("Wood under the bark");
     case FindingKind::BarkEnd:
-        return tr("Bark end");
+        return Wording::tr("Bark end");
     case FindingKind::LostWood:
-        return tr("Lost wood");
+        return Wording::tr("Lost wood");
     case FindingKind::Wedging:
-        return tr("Wedging ring");
+        return Wording::tr("Wedging ring");
     case FindingKind::Scale:
-        return tr("Scale");
+        return Wording::tr("Scale");
     case FindingKind::Pith:
-        return tr("Pith");
+        return Wording::tr("Pith");
     case FindingKind::PastPith:
-        return tr("Past the pith?");
+        return Wording::tr("Past the pith?");
     case FindingKind::Wood:
-        return tr("Kind of wood");
+        return Wording::tr("Kind of wood");
     case FindingKind::FieldSheet:
-        return tr("Field sheet");
+        return Wording::tr("Field sheet");
     case FindingKind::Slip:
-        return tr("Slip against the site");
+        return Wording::tr("Slip against the site");
     }
     return {};
 }
@@ -92,11 +92,11 @@ QString name_of(FindingKind kind) {
 QString name_of(Calibration::Source source) {
     switch (source) {
     case Calibration::Source::FileTag:
-        return tr("the file's tag");
+        return Wording::tr("the file's tag");
     case Calibration::Source::Given:
-        return tr("your word");
+        return Wording::tr("your word");
     case Calibration::Source::Ruler:
-        return tr("the ruler");
+        return Wording::tr("the ruler");
     }
     return {};
 }
@@ -104,28 +104,29 @@ QString name_of(Calibration::Source source) {
 QString in_words(const Calibration& calibration) {
     const QString x = number(calibration.dpi_x(), 0);
     const QString y = number(calibration.dpi_y(), 0);
-    return tr("%1 dpi, by %2").arg(x == y ? x : tr("%1 × %2").arg(x, y), name_of(calibration.source));
+    return Wording::tr("%1 dpi, by %2").arg(x == y ? x : Wording::tr("%1 × %2").arg(x, y), name_of(calibration.source));
 }
 
 QString in_full(const Calibration& calibration) {
-    return tr("%1, ± %2 %").arg(in_words(calibration), number(100.0 * calibration.relative_sd, 2));
+    return Wording::tr("%1, ± %2 %").arg(in_words(calibration), number(100.0 * calibration.relative_sd, 2));
 }
 
 QString in_words(const BarkEnd& bark_end) {
     const QString how = QString::fromStdString(bark_end.how);
     if (how == "given") {
-        return tr("As you said");
+        return Wording::tr("As you said");
     }
-    const QString source = how == "bark"        ? tr("bark is seen")
-                           : how == "polarity"  ? tr("by latewood edges")
-                           : how == "curvature" ? tr("by ring curvature")
+    const QString source = how == "bark"        ? Wording::tr("bark is seen")
+                           : how == "polarity"  ? Wording::tr("by latewood edges")
+                           : how == "curvature" ? Wording::tr("by ring curvature")
                                                 : how;
-    const QString percent = bark_end.probability > 0.99 ? tr("over 99") : number(100.0 * bark_end.probability, 0);
-    return tr("%1 % sure, %2").arg(percent, source);
+    const QString percent =
+        bark_end.probability > 0.99 ? Wording::tr("over 99") : number(100.0 * bark_end.probability, 0);
+    return Wording::tr("%1 % sure, %2").arg(percent, source);
 }
 
 QString in_words(Millimetres length, int decimals) {
-    return tr("%1 mm").arg(number(length.value(), decimals));
+    return Wording::tr("%1 mm").arg(number(length.value(), decimals));
 }
 
 QString in_words(const Tree& tree, const Core& core) {
@@ -134,18 +135,18 @@ QString in_words(const Tree& tree, const Core& core) {
         parts << QString::fromStdString(tree.species);
     }
     if (!core.date_cored.empty()) {
-        parts << tr("cored %1").arg(QString::fromStdString(core.date_cored));
+        parts << Wording::tr("cored %1").arg(QString::fromStdString(core.date_cored));
     }
     return parts.join(", ");
 }
 
 QString in_full(const Site& site, const Tree& tree, const Core& core) {
-    QStringList lines{tr("Site %1: %2").arg(QString::fromStdString(site.id), in_words(tree, core))};
+    QStringList lines{Wording::tr("Site %1: %2").arg(QString::fromStdString(site.id), in_words(tree, core))};
     if (tree.dbh_cm) {
-        lines << tr("Stem at breast height: %1 cm").arg(number(*tree.dbh_cm, 1));
+        lines << Wording::tr("Stem at breast height: %1 cm").arg(number(*tree.dbh_cm, 1));
     }
     if (core.azimuth_deg) {
-        lines << tr("Bored from %1°").arg(number(*core.azimuth_deg, 0));
+        lines << Wording::tr("Bored from %1°").arg(number(*core.azimuth_deg, 0));
     }
     if (!core.notes.empty()) {
         lines << QString::fromStdString(core.notes);
@@ -156,11 +157,11 @@ QString in_full(const Site& site, const Tree& tree, const Core& core) {
 QString name_of(Pith::Source source) {
     switch (source) {
     case Pith::Source::Curves:
-        return tr("by the curve of the rings");
+        return Wording::tr("by the curve of the rings");
     case Pith::Source::Seen:
-        return tr("seen on the core");
+        return Wording::tr("seen on the core");
     case Pith::Source::Hand:
-        return tr("placed by hand");
+        return Wording::tr("placed by hand");
     }
     return {};
 }
@@ -168,45 +169,47 @@ QString name_of(Pith::Source source) {
 QString rings_in_words(const Pith& pith) {
     return pith.missing_low == pith.missing_high
                ? QString::number(pith.missing_rings)
-               : tr("%1 (%2 to %3)").arg(pith.missing_rings).arg(pith.missing_low).arg(pith.missing_high);
+               : Wording::tr("%1 (%2 to %3)").arg(pith.missing_rings).arg(pith.missing_low).arg(pith.missing_high);
 }
 
 QString pith_in_short(const Pith& pith) {
-    return pith.inside && pith.missing_rings == 0 ? QString() : tr("%1 rings to the pith").arg(rings_in_words(pith));
+    return pith.inside && pith.missing_rings == 0 ? QString()
+                                                  : Wording::tr("%1 rings to the pith").arg(rings_in_words(pith));
 }
 
 QString distance_in_words(const Pith& pith) {
-    return tr("%1 mm (%2 to %3)")
+    return Wording::tr("%1 mm (%2 to %3)")
         .arg(number(pith.distance.value(), 1), number(pith.distance_low.value(), 1),
              number(pith.distance_high.value(), 1));
 }
 
 QString in_words(const OtherPith& other) {
     const QString low = number(other.distance_low.value(), 1);
-    const QString range = other.distance_high ? tr("%1 to %2").arg(low, number(other.distance_high->value(), 1))
-                                              : tr("%1 or more").arg(low);
-    return tr("%1 mm (%2), %3 rings").arg(number(other.distance.value(), 1), range).arg(other.missing_rings);
+    const QString range = other.distance_high
+                              ? Wording::tr("%1 to %2").arg(low, number(other.distance_high->value(), 1))
+                              : Wording::tr("%1 or more").arg(low);
+    return Wording::tr("%1 mm (%2), %3 rings").arg(number(other.distance.value(), 1), range).arg(other.missing_rings);
 }
 
 QString in_words(const YearRange& range) {
     return range.low == range.high
                ? QString::number(range.year.value())
-               : tr("%1 (%2 to %3)").arg(range.year.value()).arg(range.low.value()).arg(range.high.value());
+               : Wording::tr("%1 (%2 to %3)").arg(range.year.value()).arg(range.low.value()).arg(range.high.value());
 }
 
 QString name_of(const Ring& ring) {
-    return ring.year ? QString::number(ring.year->value()) : tr("Ring %1").arg(ring.number);
+    return ring.year ? QString::number(ring.year->value()) : Wording::tr("Ring %1").arg(ring.number);
 }
 
 QString ring_in_short(const Ring& ring) {
-    return tr("%1 · %2").arg(name_of(ring), width_of(ring, false));
+    return Wording::tr("%1 · %2").arg(name_of(ring), width_of(ring, false));
 }
 
 QString ring_in_full(const Ring& ring) {
     if (!ring.year) {
-        return tr("Ring %1 from the bark: %2").arg(ring.number).arg(width_of(ring, true));
+        return Wording::tr("Ring %1 from the bark: %2").arg(ring.number).arg(width_of(ring, true));
     }
-    return tr("%1, ring %2 from the bark: %3").arg(name_of(ring)).arg(ring.number).arg(width_of(ring, true));
+    return Wording::tr("%1, ring %2 from the bark: %3").arg(name_of(ring)).arg(ring.number).arg(width_of(ring, true));
 }
 
 } // namespace pithward::bench

@@ -119,6 +119,7 @@ private:
     [[nodiscard]] std::optional<BreakId> break_at(ImagePoint at) const;
     void ask_about_break(BreakId id);
     void fill_recent();
+    void add_languages();
     void note_opened();
     void refresh();
     [[nodiscard]] BenchState bench_state() const;

@@ -1,6 +1,9 @@
+#include "app/bench/look/language.h"
+#include "app/bench/panels/message_bar.h"
 #include "app/bench/window/main_window.h"
 #include "app/bench/window/window_memory.h"
 
+#include <QActionGroup>
 #include <QFileInfo>
 #include <QMenu>
 #include <QMenuBar>
@@ -17,6 +20,30 @@ void MainWindow::keep_in(WindowMemory& memory) {
     file->insertMenu(file->actions().value(file->actions().indexOf(actions_.at(ActionId::Open)) + 1), recent_);
     connect(recent_, &QMenu::aboutToShow, this, &MainWindow::fill_recent);
     fill_recent();
+    add_languages();
+}
+
+void MainWindow::add_languages() {
+    auto* menu = new QMenu(tr("&Language"), this);
+    auto* choice = new QActionGroup(menu);
+    const auto add = [&](const QString& name, const QString& code) {
+        QAction* action = menu->addAction(name, this, [this, code] {
+            memory_->choose_language(code);
+            messages_->tell(tr("The window speaks this language when the program is started again."));
+        });
+        action->setCheckable(true);
+        action->setChecked(memory_->language() == code);
+        choice->addAction(action);
+    };
+    add(tr("As the &system"), {});
+    for (const Language& language : languages()) {
+        add(QString::fromUtf8(language.name), language.code);
+    }
+    for (const QAction* top : menuBar()->actions()) {
+        if (top->menu() != nullptr && top->menu()->actions().contains(actions_.at(ActionId::ZoomIn))) {
+            top->menu()->addMenu(menu); // a part of the view, as the colours are
+        }
+    }
 }
 
 void MainWindow::fill_recent() {

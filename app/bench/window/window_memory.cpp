@@ -10,6 +10,7 @@ namespace {
 constexpr auto geometry_key = "window/geometry";
 constexpr auto splitter_key = "window/parts/%1";
 constexpr auto recent_key = "window/recent";
+constexpr auto language_key = "window/language";
 
 } // namespace
 
@@ -41,6 +42,14 @@ void WindowMemory::note_opened(const QStringList& files) {
         kept.prepend(file);
     }
     settings_.setValue(recent_key, kept.mid(0, most_recent));
+}
+
+QString WindowMemory::language() const {
+    return settings_.value(language_key).toString();
+}
+
+void WindowMemory::choose_language(const QString& code) {
+    settings_.setValue(language_key, code);
 }
 
 } // namespace pithward::bench

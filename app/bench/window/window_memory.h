@@ -21,6 +21,10 @@ public:
     [[nodiscard]] QStringList recent() const;
     void note_opened(const QStringList& files);
 
+    /// The code of the language that a person chose; empty for the system's.
+    [[nodiscard]] QString language() const;
+    void choose_language(const QString& code);
+
     static constexpr int most_recent = 10;
 
 private:

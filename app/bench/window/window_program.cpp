@@ -1,5 +1,6 @@
 #include "app/bench/window/window_program.h"
 
+#include "app/bench/look/language.h"
 #include "app/bench/window/main_window.h"
 #include "app/bench/window/window_memory.h"
 
@@ -37,13 +38,14 @@ void end_without_display(QtMsgType type, const QMessageLogContext& /*context*/, 
 
 int run_window(int argc, char** argv, const std::vector<std::string>& files) {
     const QtMessageHandler usual = qInstallMessageHandler(end_without_display);
-    const QApplication application(argc, argv);
+    QApplication application(argc, argv);
     qInstallMessageHandler(usual);
     QApplication::setApplicationName("pithward");
     QApplication::setOrganizationName("pithward");
     QApplication::setApplicationVersion(PITHWARD_VERSION); // each edit tells it
     load_icons();
     QSettings settings;
+    speak(application, WindowMemory(settings).language());
     Appearance appearance;
     appearance.use(stored_scheme(settings));
     MainWindow window(open_scan, appearance);
