@@ -56,7 +56,7 @@ bool may_be_changed(const std::filesystem::path& file) {
     return !error && ::access(real.c_str(), W_OK) == 0 && ::access(real.parent_path().c_str(), W_OK) == 0;
 }
 
-Outcome<std::unique_ptr<Connection>> Connection::open(const std::filesystem::path& file, Mode mode) {
+Outcome<std::unique_ptr<Connection>> Connection::open(const std::filesystem::path& file, Mode mode, Disk disk) {
     if (mode != Mode::Create) {
         if (auto wrong = fault_of_header(file)) {
             return tl::unexpected(std::move(*wrong));
@@ -85,7 +85,7 @@ Outcome<std::unique_ptr<Connection>> Connection::open(const std::filesystem::pat
         ready = ready ? connection->set(pragma, "1") : ready;
     }
     if (ready && mode != Mode::Read) {
-        ready = connection->set_journal();
+        ready = connection->set_journal(disk);
     } else if (!may_be_changed(file)) {
         connection->remark_ = "the project or its folder can't be written to: it can be looked at, not changed";
     }
@@ -188,10 +188,10 @@ Outcome<void> Connection::set(const char* pragma, const char* wanted) const {
     return {};
 }
 
-Outcome<void> Connection::set_journal() {
+Outcome<void> Connection::set_journal(Disk disk) {
     static constexpr const char* full = "2";
     static constexpr const char* extra = "3";
-    if (on_network(file_)) {
+    if (disk == Disk::Network || on_network(file_)) {
         // Memory that is shared by processes does not reach across a network, which the log needs.
         remark_ = "the project is on a network folder: one window at a time can work on it";
         auto ready = run("PRAGMA locking_mode = EXCLUSIVE");

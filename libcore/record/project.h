@@ -31,7 +31,8 @@ public:
                                                  std::span<const ScanEntry> scans, const EditStamp& stamp);
     /// Opens a project. Older tables are brought up to date first, after a copy was made; newer ones are refused, and
     /// so is what is no project. After an unclean end the whole file is looked at.
-    [[nodiscard]] static Outcome<Project> open(const std::filesystem::path& file, Access access);
+    [[nodiscard]] static Outcome<Project> open(const std::filesystem::path& file, Access access,
+                                               Disk disk = Disk::AsFound);
     ~Project();
     Project(Project&&) noexcept;
     Project& operator=(Project&&) noexcept;
