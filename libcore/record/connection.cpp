@@ -1,5 +1,6 @@
 #include "libcore/record/connection.h"
 
+#include "libcore/formats/whole_file.h"
 #include "libcore/record/project_header.h"
 
 #include <sys/stat.h>
@@ -165,7 +166,14 @@ Outcome<void> Connection::check() const {
 }
 
 Outcome<void> Connection::copy_to(const std::filesystem::path& copy) const {
-    return run("VACUUM INTO ?", {QString::fromStdString(copy.string())}).map([](const QSqlQuery&) {});
+    std::error_code error;
+    if (std::filesystem::exists(std::filesystem::symlink_status(copy, error))) {
+        return fail(copy.string(), "the file is there already", "choose another name");
+    }
+    // SQLite does not sync such a copy, and being killed would leave half of it.
+    return make_whole_file(copy, false, [&](const std::filesystem::path& part) {
+        return change("VACUUM INTO ?", {QString::fromStdString(part.string())});
+    });
 }
 
 void Connection::fold_in() {

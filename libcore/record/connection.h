@@ -54,7 +54,8 @@ public:
     [[nodiscard]] Outcome<void> still_there() const;
     /// Reads the whole file; the first thing that is wrong with it.
     [[nodiscard]] Outcome<void> check() const;
-    /// Copies the project as it is into a new file, open windows or not.
+    /// Copies the project as it is into a new file, open windows or not: whole and on the disk, or not there. Being
+    /// killed leaves a file that ends in .part.
     [[nodiscard]] Outcome<void> copy_to(const std::filesystem::path& copy) const;
     /// Makes one file of it again. A connection that is the last does this when it goes.
     void fold_in();

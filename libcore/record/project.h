@@ -76,7 +76,7 @@ public:
     [[nodiscard]] Outcome<std::int64_t> changes_by_others() const;
     /// Reads the whole file and says what is wrong with it.
     [[nodiscard]] Outcome<void> check() const;
-    /// A copy of the project as it is, while windows have it open or not.
+    /// A copy of the project as it is, while windows have it open or not; whole and on the disk, or not there.
     [[nodiscard]] Outcome<void> copy_to(const std::filesystem::path& copy) const;
 
 private:
