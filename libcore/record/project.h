@@ -62,6 +62,7 @@ public:
     Outcome<void> accept(ReadingId reading, const EditStamp& stamp);
     /// Adds a scan, or tells its size and checksum anew.
     Outcome<void> put_scan(const ScanEntry& scan, const EditStamp& stamp);
+    /// Enters who works on the project, or gives them another role.
     Outcome<void> put_person(const Person& person, const EditStamp& stamp);
 
     /// Makes an edit of a reading, on what the file holds by now. An edit that another window's edit of the same object
@@ -107,9 +108,9 @@ struct CoreAge {
     Age age;
 };
 
-/// The cores of a project with their readings, as JSON (docs/record.md).
+/// The cores of a project with their readings, and who works on it, as JSON (docs/record.md).
 [[nodiscard]] std::string project_json(std::span<const CoreEntry> cores, std::span<const ReadingEntry> readings,
                                        std::span<const ReadingComparison> comparisons = {},
-                                       std::span<const CoreAge> ages = {});
+                                       std::span<const CoreAge> ages = {}, std::span<const Person> people = {});
 
 } // namespace pithward::record

@@ -57,6 +57,11 @@ public:
     /// The document of a reading that a project keeps; null when it is not on the bench.
     [[nodiscard]] const Document* find_reading(ReadingId id) const;
 
+    /// Says that readings that a project keeps may only be looked at, or may be changed again.
+    void let_recorded_only_be_seen(bool only_seen);
+    /// Whether the shown scan's readings may be looked at, not changed.
+    [[nodiscard]] bool only_seen() const { return recorded_only_seen_ && scan() != nullptr && scan()->recorded; }
+
     /// Who works here; the system's user unless said.
     void set_person(const std::string& who) { who_ = who; }
     [[nodiscard]] EditStamp stamp() const;
@@ -108,6 +113,7 @@ private:
     int shown_ = 0;
     int shown_before_ = 0;
     int core_ = 0;
+    bool recorded_only_seen_ = false;
     Changes gathered_;
 };
 
