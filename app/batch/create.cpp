@@ -1,5 +1,6 @@
 #include "app/batch/create.h"
 
+#include "app/batch/outside_folders.h"
 #include "app/batch/project_scans.h"
 #include "libcore/formats/field_sheet.h"
 #include "libcore/formats/text_input.h"
@@ -19,6 +20,7 @@ struct CreateOptions {
     std::string sheet;
     std::string scans;
     std::string by;
+    std::vector<std::string> outside;
 };
 
 Outcome<FieldSheet> sheet_of(const std::string& file) {
@@ -31,7 +33,8 @@ Outcome<FieldSheet> sheet_of(const std::string& file) {
 
 /// Gives each core the path of its scan, and tells of the cores that have none.
 Outcome<std::vector<record::ScanEntry>> match_scans(std::vector<Site>& sites, const ScanFolder& folder,
-                                                    const std::filesystem::path& home, int& without) {
+                                                    const std::filesystem::path& home,
+                                                    const std::vector<std::filesystem::path>& outside, int& without) {
     std::map<std::string, record::ScanEntry> entries;
     for (Site& site : sites) {
         for (Tree& tree : site.trees) {
@@ -42,6 +45,12 @@ Outcome<std::vector<record::ScanEntry>> match_scans(std::vector<Site>& sites, co
                           core.scan.empty() ? "no scan is called after this core"
                                             : "its scan " + core.scan + " is not in the folder of the scans",
                           "name it in the column scan, or add it later"});
+                    ++without;
+                    continue;
+                }
+                const auto place = record::real_place(*scan); // a link may lead anywhere
+                if (!record::stays_inside(place.lexically_relative(home)) && !record::is_named(place, outside)) {
+                    warn(not_named(core.id + ", " + scan->filename().string(), place));
                     ++without;
                     continue;
                 }
@@ -82,16 +91,22 @@ Exit create(const CreateOptions& options, const CommonOptions& common) {
     const auto home =
         std::filesystem::weakly_canonical(std::filesystem::absolute(options.project), error).parent_path();
     const auto scans = options.scans.empty() ? home : std::filesystem::weakly_canonical(options.scans, error);
-    if (scans != home && !record::stays_inside(scans.lexically_relative(home))) {
+    const auto outside = outside_folders(options.outside);
+    if (!outside) {
+        return report(outside.error());
+    }
+    const bool inside = scans == home || record::stays_inside(scans.lexically_relative(home));
+    if (!inside && !record::is_named(scans, *outside)) {
         return report({options.scans, "the scans are outside of the project's folder, so they would part company",
-                       "put the project into a folder that holds them"});
+                       "put the project into a folder that holds them; or allow it with --outside, here and each time "
+                       "that they are measured"});
     }
     const auto folder = ScanFolder::of(scans);
     if (!folder) {
         return report(folder.error());
     }
     int without = 0;
-    const auto entries = match_scans(sheet->sites, *folder, home, without);
+    const auto entries = match_scans(sheet->sites, *folder, home, *outside, without);
     if (!entries) {
         return report(entries.error());
     }
@@ -112,6 +127,7 @@ std::function<Exit()> attach_create(CLI::App& parser, const CommonOptions& commo
     parser.add_option("PROJECT", options->project, "Project to make: NAME.pithward")->required();
     parser.add_option("--sheet", options->sheet, "Field sheet, a CSV with one core a row")->required();
     parser.add_option("--scans", options->scans, "Folder of the scans, in the project's folder; default: that one");
+    add_outside_option(parser, options->outside);
     parser.add_option("--by", options->by, "Who does it; default: the user's name");
     return [options, &common] { return create(*options, common); };
 }

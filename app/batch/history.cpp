@@ -2,6 +2,7 @@
 
 #include "libcore/record/project.h"
 
+#include <algorithm>
 #include <cstdio>
 #include <map>
 #include <memory>
@@ -22,8 +23,9 @@ Exit history(const HistoryOptions& options) {
     }
     const auto cores = project->cores();
     const auto lines = project->history();
-    if (!cores || !lines) {
-        return report(cores ? lines.error() : cores.error());
+    const auto people = project->people();
+    if (!cores || !lines || !people) {
+        return report(!cores ? cores.error() : (lines ? people.error() : lines.error()));
     }
     std::map<record::CoreId, std::string> names;
     bool known = options.core.empty();
@@ -34,10 +36,15 @@ Exit history(const HistoryOptions& options) {
     if (!known) {
         return report({options.project, "there is no core " + options.core, "see pithward show"});
     }
+    const auto with_role = [&](const std::string& name) {
+        const auto person = std::ranges::find(*people, name, &record::Person::name);
+        return person == people->end() || person->role.empty() ? name : name + ", " + person->role;
+    };
     for (const record::HistoryEntry& line : *lines) {
         const std::string core = line.core ? names[*line.core] : "";
         if (options.core.empty() || core == options.core) {
-            std::printf("%s  %-16s %-16s %s%s\n", line.at.c_str(), line.who.c_str(), core.c_str(), line.label.c_str(),
+            std::printf("%s  %-24s %-16s %s%s\n", line.at.c_str(), with_role(line.who).c_str(), core.c_str(),
+                        line.label.c_str(),
                         line.reading ? (" (reading " + std::to_string(line.reading->value) + ")").c_str() : "");
         }
     }

@@ -1,5 +1,6 @@
 #include "app/batch/measure_options.h"
 
+#include "app/batch/outside_folders.h"
 #include "libcore/specimen/path_check.h"
 
 #include <algorithm>
@@ -50,6 +51,9 @@ std::optional<Fault> contradiction(const MeasureOptions& options) {
     }
     if (!options.by.empty() && !options.scans.empty()) {
         return Fault{"--by", "nobody is noted but in a project", "leave it out, or measure a project"};
+    }
+    if (!options.outside.empty() && !options.scans.empty()) {
+        return Fault{"--outside", "scans that are named themselves need no leave", "leave it out"};
     }
     const auto project =
         std::ranges::find_if(options.scans, [](const std::string& scan) { return scan.ends_with(".pithward"); });
@@ -132,6 +136,7 @@ void add_options(CLI::App& parser, MeasureOptions& options) {
     parser.add_option("--csv", options.csv, "File for the series, years down; - for standard output");
     parser.add_option("--decadal", options.decadal, "File for the series in decades; - for standard output");
     parser.add_option("--by", options.by, "Who measures, for a project's history; default: the user's name");
+    add_outside_option(parser, options.outside);
     parser.add_option("--overlay", options.overlay, "PNG file for the scan with its boundaries");
 }
 

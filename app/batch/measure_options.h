@@ -31,7 +31,8 @@ struct MeasureOptions {
     std::string csv;
     std::string decadal;
     std::string overlay;
-    std::string by; ///< Who does it, for a project's history.
+    std::string by;                   ///< Who does it, for a project's history.
+    std::vector<std::string> outside; ///< Folders outside of a project's own that may be read.
 };
 
 /// The same with its words understood.

@@ -1,5 +1,6 @@
 #include "app/batch/measure_project.h"
 
+#include "app/batch/outside_folders.h"
 #include "app/batch/project_scans.h"
 #include "app/batch/read_core.h"
 #include "app/batch/site_piths.h"
@@ -59,10 +60,12 @@ Reading renamed(Reading reading, const std::string& scan) {
 
 class ProjectReader {
 public:
-    ProjectReader(Project& project, const MeasureOptions& options, MeasureTask task, bool quiet)
+    ProjectReader(Project& project, const MeasureOptions& options, MeasureTask task,
+                  std::vector<std::filesystem::path> outside, bool quiet)
         : project_(project)
         , options_(options)
         , task_(std::move(task))
+        , outside_(std::move(outside))
         , quiet_(quiet) {}
 
     /// Keeps the readings of one core; answers with how many open findings they have.
@@ -106,9 +109,13 @@ private:
         if (core.core.scan.empty()) {
             return fail(core.core.id, "this core has no scan", "name it in the field sheet");
         }
+        const auto place = record::place_outside(project_.folder(), core.core.scan);
+        if (place && !record::is_named(*place, outside_)) {
+            return tl::unexpected(not_named(core.core.scan, *place));
+        }
         const auto scans = project_.scans();
-        const auto found =
-            scans ? record::find_scan(project_.folder(), core.core.scan, *scans) : tl::unexpected(scans.error());
+        const auto found = scans ? record::find_scan(project_.folder(), core.core.scan, *scans, outside_)
+                                 : tl::unexpected(scans.error());
         if (!found) {
             return tl::unexpected(found.error());
         }
@@ -153,6 +160,7 @@ private:
     Project& project_;
     const MeasureOptions& options_;
     MeasureTask task_;
+    std::vector<std::filesystem::path> outside_; ///< What may be read outside of the project's folder.
     bool quiet_;
 };
 
@@ -198,8 +206,9 @@ Exit measure_project(const MeasureOptions& options, const CommonOptions& common)
     MeasureOptions without_scans = options;
     without_scans.scans.clear();
     const auto task = task_of(without_scans);
-    if (!task) {
-        return report(task.error());
+    auto outside = outside_folders(options.outside);
+    if (!task || !outside) {
+        return report(task ? outside.error() : task.error());
     }
     auto project = Project::open(options.scans.front(), Project::Access::Write);
     if (!project) {
@@ -210,7 +219,7 @@ Exit measure_project(const MeasureOptions& options, const CommonOptions& common)
         return report(cores.error());
     }
     use_threads(common.threads);
-    ProjectReader reader(*project, options, *task, common.quiet);
+    ProjectReader reader(*project, options, *task, std::move(*outside), common.quiet);
     Counts counts;
     for (const CoreEntry& core : *cores) {
         const auto findings = reader.read(core);

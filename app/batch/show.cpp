@@ -100,10 +100,12 @@ Exit show(const ShowOptions& options, const CommonOptions& common) {
         print_comparisons(*cores, *comparisons);
     } else {
         const auto ages = core_ages(*project, *cores, allowance_of(options.to_height));
-        if (!ages) {
-            return report(ages.error());
+        const auto people = project->people();
+        if (!ages || !people) {
+            return report(ages ? people.error() : ages.error());
         }
-        const std::array bytes{OutputBytes{options.json, record::project_json(*cores, *readings, *comparisons, *ages)}};
+        const std::array bytes{
+            OutputBytes{options.json, record::project_json(*cores, *readings, *comparisons, *ages, *people)}};
         if (const auto written = write_outputs(bytes, common.force); !written) {
             return report(written.error());
         }

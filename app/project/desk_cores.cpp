@@ -1,5 +1,4 @@
 #include "app/project/project_desk.h"
-#include "app/project/project_scan.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -85,12 +84,23 @@ void ProjectDesk::open_core(record::CoreId id) {
 }
 
 void ProjectDesk::fetch(const record::CoreEntry& core, std::vector<Document> documents) {
-    control_.jobs().start<Outcome<ProjectScan>>(
+    struct Fetched {
+        std::optional<PlaceOutside> outside; ///< Then nothing is opened.
+        std::optional<Outcome<ProjectScan>> scan;
+    };
+    control_.jobs().start<Fetched>(
         tr("Opening"),
-        [overview = overview_, core, opener = opener_](const Work& /*work*/) {
-            return open_project_scan(overview, core, opener);
+        [overview = overview_, core, opener = opener_, allowed = allowed_](const Work& /*work*/) {
+            auto outside = not_allowed(overview, core, allowed);
+            return outside ? Fetched{std::move(outside), {}}
+                           : Fetched{{}, open_project_scan(overview, core, opener, allowed)};
         },
-        [this, core, documents = std::move(documents)](Outcome<ProjectScan> found) {
+        [this, core, documents = std::move(documents)](Fetched fetched) {
+            if (fetched.outside) {
+                emit leads_outside(core.id, *fetched.outside);
+                return;
+            }
+            Outcome<ProjectScan>& found = *fetched.scan;
             if (!found) {
                 tell(found.error());
                 return;
@@ -149,12 +159,12 @@ void ProjectDesk::fetch_further(int scan) {
     using Scans = std::vector<Outcome<ProjectScan>>;
     control_.jobs().start<Scans>(
         tr("Opening"),
-        [overview = overview_, missing, opener = opener_](const Work& /*work*/) {
+        [overview = overview_, missing, opener = opener_, allowed = allowed_](const Work& /*work*/) {
             Scans scans;
             for (const std::string& name : missing) {
                 record::CoreEntry core;
                 core.core.scan = name;
-                scans.push_back(open_project_scan(overview, core, opener));
+                scans.push_back(open_project_scan(overview, core, opener, allowed)); // refuses what leads outside
             }
             return scans;
         },

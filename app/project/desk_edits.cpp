@@ -36,6 +36,7 @@ void ProjectDesk::answered(ReadingId reading, const EditRecord& record,
                 .arg(QString::fromStdString(label_of(record.edit)), QString::fromStdString(answer.error().line())));
         emit refused();
     }
+    changed_.insert(reading);
     // Where others have worked on the reading too, the file has more than is shown here.
     if (!answer || !*answer || (*answer)->id != record.id) {
         stale_.insert(reading);
@@ -77,6 +78,7 @@ void ProjectDesk::make(ReadingId reading, Building build, std::function<void(boo
             } else if (model_.find_reading(reading) != nullptr) {
                 reload(reading);
             }
+            changed_.insert(reading);
             read_overview_now();
             if (done) {
                 done(made.has_value());

@@ -30,6 +30,12 @@ const record::ReadingEntry* accepted_of(const ProjectOverview& overview, record:
     return core != nullptr && core->accepted ? reading_of(overview, *core->accepted) : nullptr;
 }
 
+QString person_in_words(const ProjectOverview& overview, const std::string& name) {
+    const auto person = std::ranges::find(overview.people, name, &record::Person::name);
+    const std::string role = person == overview.people.end() ? std::string() : person->role;
+    return QString::fromStdString(role.empty() ? name : name + ", " + role);
+}
+
 std::string name_of_reading(const ProjectOverview& overview, ReadingId id) {
     const record::ReadingEntry* reading = reading_of(overview, id);
     const record::CoreEntry* core = reading != nullptr ? core_of(overview, reading->core) : nullptr;

@@ -2,6 +2,7 @@
 
 #include "libcore/record/project.h"
 
+#include <QString>
 #include <filesystem>
 #include <vector>
 
@@ -26,6 +27,8 @@ struct ProjectOverview {
 [[nodiscard]] const record::ReadingEntry* reading_of(const ProjectOverview& overview, ReadingId id);
 /// The reading that stands for a core; null where it has none.
 [[nodiscard]] const record::ReadingEntry* accepted_of(const ProjectOverview& overview, record::CoreId id);
+/// "Sue, supervisor"; the name alone where no role is entered.
+[[nodiscard]] QString person_in_words(const ProjectOverview& overview, const std::string& name);
 /// "HW01A"; "HW01A, reading 7" where its core has several.
 [[nodiscard]] std::string name_of_reading(const ProjectOverview& overview, ReadingId id);
 

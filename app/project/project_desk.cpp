@@ -1,5 +1,7 @@
 #include "app/project/project_desk.h"
 
+#include "libcore/record/tree_ages.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -56,8 +58,10 @@ void ProjectDesk::take(std::unique_ptr<Store> store, ProjectOverview overview) {
     store_ = std::move(store); // the one before is closed when its queue is done
     pending_.clear();
     stale_.clear();
+    changed_.clear();
     overview_asked_ = false;
     overview_ = std::move(overview);
+    model_.let_recorded_only_be_seen(!overview_.can_change);
     connect(store_.get(), &Store::waiting_changed, this, &ProjectDesk::waiting_changed);
     connect(store_.get(), &Store::changed_by_others, this, &ProjectDesk::read_overview_now);
     if (!overview_.remark.empty()) {
@@ -69,7 +73,7 @@ void ProjectDesk::take(std::unique_ptr<Store> store, ProjectOverview overview) {
 
 void ProjectDesk::set_person(const record::Person& person) {
     model_.set_person(person.name);
-    if (store_ && std::ranges::find(overview_.people, person) == overview_.people.end()) {
+    if (store_ && overview_.can_change && std::ranges::find(overview_.people, person) == overview_.people.end()) {
         store_->ask<void>(
             [person, stamp = stamp()](record::Project& project) { return project.put_person(person, stamp); },
             [this](const Outcome<void>& done) {
@@ -90,6 +94,17 @@ void ProjectDesk::read_overview_now() {
     soon_.stop();
     if (!store_ || std::exchange(overview_asked_, true)) {
         return;
+    }
+    if (!changed_.empty() && overview_.can_change) {
+        // What the cores of a tree say of each other follows the edits of each, as edits of their own.
+        const std::set<ReadingId> changed = std::exchange(changed_, {});
+        store_->ask<void>([changed = std::vector(changed.begin(), changed.end()), version = stamp().program_version](
+                              record::Project& project) { return record::follow_tree_ages(project, changed, version); },
+                          [this](const Outcome<void>& done) {
+                              if (!done) {
+                                  tell(done.error());
+                              }
+                          });
     }
     store_->ask<ProjectOverview>(read_overview, [this](Outcome<ProjectOverview> overview) {
         overview_asked_ = false;

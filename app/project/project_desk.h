@@ -2,6 +2,7 @@
 
 #include "app/bench/control/bench_control.h"
 #include "app/project/overview.h"
+#include "app/project/project_scan.h"
 #include "app/project/store.h"
 
 #include <QObject>
@@ -33,6 +34,11 @@ public:
     [[nodiscard]] Store& store() { return *store_; }
     [[nodiscard]] const ScanOpener& opener() const { return opener_; }
     [[nodiscard]] EditStamp stamp() const { return model_.stamp(); }
+
+    /// Files outside of the project's folder that its person has allowed to be read, while the window is open.
+    [[nodiscard]] const std::vector<std::filesystem::path>& allowed() const { return allowed_; }
+    /// Allows one more, by its real place, for this and any other project of this window.
+    void allow(const std::filesystem::path& place) { allowed_.push_back(place); }
 
     /// Says who works here, and enters them in the project.
     void set_person(const record::Person& person);
@@ -67,6 +73,8 @@ signals:
     void opened();
     void overview_changed();
     void waiting_changed(int waiting);
+    /// The scan of a core leads outside of the project's folder, and is not opened: somebody is to be asked.
+    void leads_outside(record::CoreId core, const PlaceOutside& outside);
     /// An edit was not written, and is taken back.
     void refused();
     void told(const QString& message);
@@ -103,10 +111,12 @@ private:
     std::unique_ptr<Store> store_;
     std::unique_ptr<Store> opening_;
     ProjectOverview overview_;
+    std::vector<std::filesystem::path> allowed_;
     QTimer soon_;
     bool overview_asked_ = false;
     Wanted wanted_;
     std::map<ReadingId, int> pending_; ///< Edits of the bench that the store has not answered.
+    std::set<ReadingId> changed_;      ///< Readings whose trees are to be looked at again.
     std::set<ReadingId> stale_;        ///< Readings of the bench to be taken from the file when nothing is pending.
 };
 

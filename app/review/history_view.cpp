@@ -137,7 +137,8 @@ void HistoryView::fill(History history) {
             if (entry.reading && history_.documents.size() > 1) {
                 what = tr("Reading %1: %2").arg(entry.reading->value).arg(what);
             }
-            auto* line = new QTreeWidgetItem({local_time(entry.at), QString::fromStdString(entry.who), what});
+            auto* line =
+                new QTreeWidgetItem({local_time(entry.at), person_in_words(desk_.overview(), entry.who), what});
             line->setData(0, entry_role, QVariant::fromValue(entry.id));
             line->setToolTip(
                 0,
@@ -183,7 +184,7 @@ void HistoryView::show_entry() {
     const record::HistoryEntry* entry = chosen();
     const auto then = entry != nullptr ? reading_after(*entry) : std::nullopt;
     const bool is_now = then && *then == history_.documents.at(*entry->reading).reading();
-    back_->setEnabled(then && !is_now);
+    back_->setEnabled(then && !is_now && desk_.overview().can_change);
     if (!then) {
         viewer_->show_nothing();
         words_->setText(entry != nullptr ? tr("This changed no reading.") : QString());

@@ -48,6 +48,7 @@ void ReviewPage::refresh() {
     if (!isVisible() || !desk_.is_open()) {
         return;
     }
+    comment_->setEnabled(desk_.overview().can_change);
     using Items = std::vector<QueueItem>;
     desk_.store().ask<Items>(
         [shelf = shelf_, whom = whom_](record::Project& project) { return read_queue(project, *shelf, whom); },

@@ -29,8 +29,8 @@ void ScanFetcher::fetch(const record::CoreEntry& core, std::function<void(const 
         done(here->second);
         return;
     }
-    const auto open = [overview = desk_.overview(), core, opener = desk_.opener()] {
-        return open_project_scan(overview, core, opener);
+    const auto open = [overview = desk_.overview(), core, opener = desk_.opener(), allowed = desk_.allowed()] {
+        return open_project_scan(overview, core, opener, allowed);
     };
     beside_window(pool_, this, open,
                   [this, number, name = core.core.scan, done = std::move(done)](Outcome<ProjectScan> found) {

@@ -202,14 +202,26 @@ auto reading_json(const char* what, Read read) -> Outcome<decltype(read())> {
     }
 }
 
+/// Only what can be read again is written: a text that is too long would make the whole reading unreadable.
+template <typename T>
+Outcome<std::string> readable(Outcome<std::string> line, Outcome<T> (*read)(std::string_view)) {
+    if (line) {
+        if (const auto back = read(*line); !back) {
+            return fail("", "this can't be kept: " + back.error().what, "shorten it");
+        }
+    }
+    return line;
+}
+
 } // namespace
 
 Outcome<std::string> edit_to_json(const Edit& edit) {
-    return line_of([&] {
-        Json object = edit_json(edit);
-        object["v"] = edit_version;
-        return object;
-    });
+    return readable<Edit>(line_of([&] {
+                              Json object = edit_json(edit);
+                              object["v"] = edit_version;
+                              return object;
+                          }),
+                          edit_from_json);
 }
 
 Outcome<Edit> edit_from_json(std::string_view text) {
@@ -251,7 +263,7 @@ Outcome<EditRecord> record_from_json(std::string_view text) {
 
 template <typename T>
 Outcome<std::string> value_to_json(const T& value) {
-    return line_of([&] { return exact_json::write(value); });
+    return readable<T>(line_of([&] { return exact_json::write(value); }), value_from_json<T>);
 }
 
 template <typename T>

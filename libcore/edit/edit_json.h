@@ -9,8 +9,8 @@
 namespace pithward {
 
 /// An edit as one line of JSON: {"v": 1, "edit": "ring-boundary-changed", "before": {...}, "after": {...}}. There and
-/// back gives the equal edit, to the last bit of every number. Fails on a text that is not UTF-8 and on a number that
-/// JSON does not have.
+/// back gives the equal edit, to the last bit of every number. Fails on a text that is not UTF-8, on a number that
+/// JSON does not have, and on all else that could not be read again, such as a text of more than 20,000 bytes.
 [[nodiscard]] Outcome<std::string> edit_to_json(const Edit& edit);
 
 /// Input is hostile: at most 64 MB, groups at most 8 deep, a million parts; a version that is not known is refused.

@@ -132,8 +132,8 @@ Outcome<void> check_whole_file(const fs::path& path, bool force) {
     return {};
 }
 
-Outcome<void> write_whole_file(const fs::path& path, bool force,
-                               const std::function<Outcome<void>(std::ostream&)>& writer) {
+Outcome<void> make_whole_file(const fs::path& path, bool force,
+                              const std::function<Outcome<void>(const fs::path&)>& maker) {
     const auto target = target_of(path, force);
     if (!target) {
         return tl::unexpected(target.error());
@@ -144,13 +144,11 @@ Outcome<void> write_whole_file(const fs::path& path, bool force,
         return fail(path.string(), "it can't be written: " + reason(errno),
                     "check that the folder is there and may be written to");
     }
-    std::ofstream out(file.path(), std::ios::binary | std::ios::trunc);
-    if (auto written = writer(out); !written) {
+    if (auto written = maker(file.path()); !written) {
         return written;
     }
     errno = 0;
-    out.close();
-    if (!out || !file.sync()) {
+    if (!file.sync()) {
         return fail(path.string(), "writing broke off: " + reason(errno), "check the space left on the disk");
     }
     if (!file.rename_to(*target, force)) {
@@ -160,6 +158,22 @@ Outcome<void> write_whole_file(const fs::path& path, bool force,
     }
     sync_folder(target->parent_path());
     return {};
+}
+
+Outcome<void> write_whole_file(const fs::path& path, bool force,
+                               const std::function<Outcome<void>(std::ostream&)>& writer) {
+    return make_whole_file(path, force, [&](const fs::path& part) -> Outcome<void> {
+        std::ofstream out(part, std::ios::binary | std::ios::trunc);
+        if (auto written = writer(out); !written) {
+            return written;
+        }
+        errno = 0;
+        out.close();
+        if (!out) {
+            return fail(path.string(), "writing broke off: " + reason(errno), "check the space left on the disk");
+        }
+        return {};
+    });
 }
 
 } // namespace pithward

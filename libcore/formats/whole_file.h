@@ -14,6 +14,10 @@ namespace pithward {
 [[nodiscard]] Outcome<void> write_whole_file(const std::filesystem::path& path, bool force,
                                              const std::function<Outcome<void>(std::ostream&)>& writer);
 
+/// The same for what is written by its name: `maker` fills the new file, which is empty, by the path that it is given.
+[[nodiscard]] Outcome<void> make_whole_file(const std::filesystem::path& path, bool force,
+                                            const std::function<Outcome<void>(const std::filesystem::path&)>& maker);
+
 /// Whether a file could be written so, as far as can be told beforehand: told before long work, not after it.
 [[nodiscard]] Outcome<void> check_whole_file(const std::filesystem::path& path, bool force);
 

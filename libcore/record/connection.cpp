@@ -1,5 +1,6 @@
 #include "libcore/record/connection.h"
 
+#include "libcore/formats/whole_file.h"
 #include "libcore/record/project_header.h"
 
 #include <sys/stat.h>
@@ -56,7 +57,7 @@ bool may_be_changed(const std::filesystem::path& file) {
     return !error && ::access(real.c_str(), W_OK) == 0 && ::access(real.parent_path().c_str(), W_OK) == 0;
 }
 
-Outcome<std::unique_ptr<Connection>> Connection::open(const std::filesystem::path& file, Mode mode) {
+Outcome<std::unique_ptr<Connection>> Connection::open(const std::filesystem::path& file, Mode mode, Disk disk) {
     if (mode != Mode::Create) {
         if (auto wrong = fault_of_header(file)) {
             return tl::unexpected(std::move(*wrong));
@@ -85,7 +86,7 @@ Outcome<std::unique_ptr<Connection>> Connection::open(const std::filesystem::pat
         ready = ready ? connection->set(pragma, "1") : ready;
     }
     if (ready && mode != Mode::Read) {
-        ready = connection->set_journal();
+        ready = connection->set_journal(disk);
     } else if (!may_be_changed(file)) {
         connection->remark_ = "the project or its folder can't be written to: it can be looked at, not changed";
     }
@@ -165,7 +166,14 @@ Outcome<void> Connection::check() const {
 }
 
 Outcome<void> Connection::copy_to(const std::filesystem::path& copy) const {
-    return run("VACUUM INTO ?", {QString::fromStdString(copy.string())}).map([](const QSqlQuery&) {});
+    std::error_code error;
+    if (std::filesystem::exists(std::filesystem::symlink_status(copy, error))) {
+        return fail(copy.string(), "the file is there already", "choose another name");
+    }
+    // SQLite does not sync such a copy, and being killed would leave half of it.
+    return make_whole_file(copy, false, [&](const std::filesystem::path& part) {
+        return change("VACUUM INTO ?", {QString::fromStdString(part.string())});
+    });
 }
 
 void Connection::fold_in() {
@@ -188,10 +196,10 @@ Outcome<void> Connection::set(const char* pragma, const char* wanted) const {
     return {};
 }
 
-Outcome<void> Connection::set_journal() {
+Outcome<void> Connection::set_journal(Disk disk) {
     static constexpr const char* full = "2";
     static constexpr const char* extra = "3";
-    if (on_network(file_)) {
+    if (disk == Disk::Network || on_network(file_)) {
         // Memory that is shared by processes does not reach across a network, which the log needs.
         remark_ = "the project is on a network folder: one window at a time can work on it";
         auto ready = run("PRAGMA locking_mode = EXCLUSIVE");

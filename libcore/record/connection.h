@@ -1,5 +1,6 @@
 #pragma once
 
+#include "libcore/record/project_values.h"
 #include "libcore/record/sql_values.h"
 #include "libcore/specimen/outcome.h"
 
@@ -23,7 +24,8 @@ public:
 
     /// Opens a file that is there, or with Mode::Create makes a new one. Settings are read back: what the system does
     /// not grant is a fault, except the log of a local disk, for which a rollback journal stands in (see `remark`).
-    [[nodiscard]] static Outcome<std::unique_ptr<Connection>> open(const std::filesystem::path& file, Mode mode);
+    [[nodiscard]] static Outcome<std::unique_ptr<Connection>> open(const std::filesystem::path& file, Mode mode,
+                                                                   Disk disk = Disk::AsFound);
     ~Connection();
     Connection(const Connection&) = delete;
     Connection& operator=(const Connection&) = delete;
@@ -52,7 +54,8 @@ public:
     [[nodiscard]] Outcome<void> still_there() const;
     /// Reads the whole file; the first thing that is wrong with it.
     [[nodiscard]] Outcome<void> check() const;
-    /// Copies the project as it is into a new file, open windows or not.
+    /// Copies the project as it is into a new file, open windows or not: whole and on the disk, or not there. Being
+    /// killed leaves a file that ends in .part.
     [[nodiscard]] Outcome<void> copy_to(const std::filesystem::path& copy) const;
     /// Makes one file of it again. A connection that is the last does this when it goes.
     void fold_in();
@@ -63,7 +66,7 @@ public:
 private:
     Connection() = default;
     [[nodiscard]] Outcome<void> set(const char* pragma, const char* wanted) const;
-    [[nodiscard]] Outcome<void> set_journal();
+    [[nodiscard]] Outcome<void> set_journal(Disk disk);
 
     std::filesystem::path file_;
     std::pair<std::uint64_t, std::uint64_t> identity_; ///< Of the file on the disk; 0 on a system that has none.

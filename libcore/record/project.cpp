@@ -56,12 +56,13 @@ Outcome<Project> Project::create(const std::filesystem::path& file, std::span<co
     return project;
 }
 
-Outcome<Project> Project::open(const std::filesystem::path& file, Access access) {
+Outcome<Project> Project::open(const std::filesystem::path& file, Access access, Disk disk) {
     if (access == Access::AsAllowed) {
         access = may_be_changed(file) ? Access::Write : Access::Read;
     }
     const bool unclean = ended_uncleanly(file);
-    auto connection = Connection::open(file, access == Access::Read ? Connection::Mode::Read : Connection::Mode::Write);
+    const auto mode = access == Access::Read ? Connection::Mode::Read : Connection::Mode::Write;
+    auto connection = Connection::open(file, mode, disk);
     if (!connection) {
         return tl::unexpected(std::move(connection.error()));
     }

@@ -31,7 +31,8 @@ public:
                                                  std::span<const ScanEntry> scans, const EditStamp& stamp);
     /// Opens a project. Older tables are brought up to date first, after a copy was made; newer ones are refused, and
     /// so is what is no project. After an unclean end the whole file is looked at.
-    [[nodiscard]] static Outcome<Project> open(const std::filesystem::path& file, Access access);
+    [[nodiscard]] static Outcome<Project> open(const std::filesystem::path& file, Access access,
+                                               Disk disk = Disk::AsFound);
     ~Project();
     Project(Project&&) noexcept;
     Project& operator=(Project&&) noexcept;
@@ -65,6 +66,7 @@ public:
     /// tells of it in the history. Refused where what is to change is no longer as `before` has it.
     Outcome<void> put_details(const CoreEntry& before, const CoreEntry& after, const std::string& label,
                               const EditStamp& stamp);
+    /// Enters who works on the project, or gives them another role.
     Outcome<void> put_person(const Person& person, const EditStamp& stamp);
 
     /// Makes an edit of a reading, on what the file holds by now. An edit that another window's edit of the same object
@@ -79,7 +81,7 @@ public:
     [[nodiscard]] Outcome<std::int64_t> changes_by_others() const;
     /// Reads the whole file and says what is wrong with it.
     [[nodiscard]] Outcome<void> check() const;
-    /// A copy of the project as it is, while windows have it open or not.
+    /// A copy of the project as it is, while windows have it open or not; whole and on the disk, or not there.
     [[nodiscard]] Outcome<void> copy_to(const std::filesystem::path& copy) const;
 
 private:
@@ -110,9 +112,9 @@ struct CoreAge {
     Age age;
 };
 
-/// The cores of a project with their readings, as JSON (docs/record.md).
+/// The cores of a project with their readings, and who works on it, as JSON (docs/record.md).
 [[nodiscard]] std::string project_json(std::span<const CoreEntry> cores, std::span<const ReadingEntry> readings,
                                        std::span<const ReadingComparison> comparisons = {},
-                                       std::span<const CoreAge> ages = {});
+                                       std::span<const CoreAge> ages = {}, std::span<const Person> people = {});
 
 } // namespace pithward::record

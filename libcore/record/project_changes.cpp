@@ -79,13 +79,14 @@ Outcome<void> Project::put_details(const CoreEntry& before, const CoreEntry& aft
 
 Outcome<void> Project::put_person(const Person& person, const EditStamp& stamp) {
     const Connection& connection = store_->connection();
+    const std::string label = "Enter " + person.name + (person.role.empty() ? "" : ", " + person.role);
     return store_->change([&] {
         auto done = connection.change("DELETE FROM person WHERE name = ?", {to_sql(person.name)});
         if (done) {
             done = connection.change("INSERT INTO person (name, role) VALUES (?, ?)",
                                      {to_sql(person.name), to_sql(person.role)});
         }
-        return done ? write_deed(connection, {.label = "Enter " + person.name + ", " + person.role}, stamp) : done;
+        return done ? write_deed(connection, {.label = label}, stamp) : done;
     });
 }
 

@@ -78,7 +78,12 @@ QJsonValue age_or_null(std::span<const CoreAge> ages, CoreId core) {
 } // namespace
 
 std::string project_json(std::span<const CoreEntry> cores, std::span<const ReadingEntry> readings,
-                         std::span<const ReadingComparison> comparisons, std::span<const CoreAge> ages) {
+                         std::span<const ReadingComparison> comparisons, std::span<const CoreAge> ages,
+                         std::span<const Person> people) {
+    QJsonArray persons;
+    for (const Person& person : people) {
+        persons.append(QJsonObject{{"name", json_text(person.name)}, {"role", json_text(person.role)}});
+    }
     QJsonArray list;
     for (const CoreEntry& core : cores) {
         QJsonArray of_core;
@@ -101,7 +106,7 @@ std::string project_json(std::span<const CoreEntry> cores, std::span<const Readi
                                 {"readings", of_core},
                                 {"comparisons", compared}});
     }
-    return QJsonDocument(QJsonObject{{"cores", list}}).toJson().toStdString();
+    return QJsonDocument(QJsonObject{{"cores", list}, {"people", persons}}).toJson().toStdString();
 }
 
 } // namespace pithward::record

@@ -10,6 +10,12 @@
 
 namespace pithward::record {
 
+/// What a project lies on: a network folder is kept otherwise (docs/record.md).
+enum class Disk {
+    AsFound, ///< What the system says.
+    Network, ///< A network folder, whatever the system says.
+};
+
 using CoreId = Id<struct CoreTag>;
 
 /// A core of a project with what the field sheet says of its tree and site (both without their cores and trees).

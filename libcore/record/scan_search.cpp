@@ -12,18 +12,6 @@ namespace {
 
 constexpr int most_files_looked_at = 100'000;
 
-tl::unexpected<Fault> leads_outside(const std::string& path, const fs::path& to) {
-    return fail(path, "the scan is outside of the project's folder, at " + to.string(),
-                "put it into that folder if you know it; what is outside is not opened");
-}
-
-/// Where a path leads once links are followed.
-fs::path real_place(const fs::path& path) {
-    std::error_code error;
-    const fs::path real = fs::weakly_canonical(path, error);
-    return error ? path.lexically_normal() : real;
-}
-
 /// The file of this size and checksum; an empty path where there is none.
 fs::path same_scan(const fs::path& folder, const ScanEntry& scan) {
     std::error_code error;
@@ -55,17 +43,32 @@ bool stays_inside(const fs::path& relative) {
     return !plain.empty() && plain.is_relative() && *plain.begin() != "..";
 }
 
-Outcome<FoundScan> find_scan(const fs::path& folder, const std::string& path, std::span<const ScanEntry> scans) {
-    if (!stays_inside(path)) {
-        return leads_outside(path, (folder / path).lexically_normal());
-    }
+fs::path real_place(const fs::path& path) {
+    std::error_code error;
+    const fs::path real = fs::weakly_canonical(fs::absolute(path, error), error);
+    return error ? path.lexically_normal() : real;
+}
+
+std::optional<fs::path> place_outside(const fs::path& folder, const std::string& path) {
+    fs::path real = real_place(folder / path);
+    return stays_inside(real.lexically_relative(real_place(folder))) ? std::nullopt : std::optional(std::move(real));
+}
+
+bool is_named(const fs::path& place, std::span<const fs::path> named) {
+    return std::ranges::any_of(
+        named, [&](const fs::path& one) { return place == one || stays_inside(place.lexically_relative(one)); });
+}
+
+Outcome<FoundScan> find_scan(const fs::path& folder, const std::string& path, std::span<const ScanEntry> scans,
+                             std::span<const fs::path> named) {
     const fs::path real = real_place(folder / path);
-    if (!stays_inside(real.lexically_relative(real_place(folder)))) {
-        return leads_outside(path, real);
+    if (!stays_inside(real.lexically_relative(real_place(folder))) && !is_named(real, named)) {
+        return fail(path, "the scan is outside of the project's folder, at " + real.string(),
+                    "put it into that folder if you know it; what is outside is not opened unless it is named");
     }
     std::error_code error;
     if (fs::is_regular_file(real, error)) {
-        return FoundScan{folder / path, false};
+        return FoundScan{real, false};
     }
     const auto known = std::ranges::find(scans, path, &ScanEntry::path);
     if (known != scans.end() && !known->sha256.empty()) {

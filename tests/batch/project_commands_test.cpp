@@ -55,9 +55,15 @@ TEST_F(ProjectCommands, FromTheSheetToReadingsAndTheirHistory) {
     }
     ASSERT_EQ(run("show hill.pithward --json -"), 0);
     EXPECT_NE(out().find("\"core\": \"H01A\""), std::string::npos) << out();
+    {
+        auto project = record::Project::open(folder.file("hill.pithward"), record::Project::Access::Write);
+        ASSERT_TRUE(project->put_person({"Ida", "technician"}, {"Ida", record::utc_now(), "0"}).has_value());
+    }
+    ASSERT_EQ(run("show hill.pithward --json -"), 0);
+    EXPECT_NE(out().find("\"role\": \"technician\""), std::string::npos) << out();
     ASSERT_EQ(run("history hill.pithward H01A"), 0);
     EXPECT_NE(out().find("Propose a reading"), std::string::npos) << out();
-    EXPECT_NE(out().find("Ida"), std::string::npos);
+    EXPECT_NE(out().find("Ida, technician"), std::string::npos);
     EXPECT_EQ(run("history hill.pithward H99"), 2);
     // What has a reading is not read again unless it is named.
     EXPECT_EQ(run("measure hill.pithward"), 2) << "H01B alone is left and has no scan";
@@ -101,6 +107,44 @@ TEST_F(ProjectCommands, AScanOutsideIsNotOpened) {
     EXPECT_EQ(run("create other.pithward --sheet sheet.csv --scans /usr"), 2);
     EXPECT_NE(said().find("outside of the project's folder"), std::string::npos) << said();
     EXPECT_FALSE(fs::exists(folder.file("other.pithward")));
+}
+
+TEST_F(ProjectCommands, AScanOutsideIsReadWhereItsFolderIsNamed) {
+    const std::string scan = rendered_scan(folder, clear_scene(7, 1, 25)).scan.header().file;
+    const std::string name = "H01A" + fs::path(scan).extension().string();
+    fs::create_directories(folder.file("elsewhere"));
+    fs::create_directories(folder.file("other"));
+    fs::create_directories(folder.file("home/trays"));
+    fs::rename(scan, folder.file("elsewhere/" + name));
+    (void)folder.write("sheet.csv", "site,tree,core\nHill,H01,H01A\n");
+    // A folder beside, named for the one and for the other.
+    EXPECT_EQ(run("create home/a.pithward --sheet sheet.csv --scans elsewhere"), 2);
+    EXPECT_NE(said().find("--outside"), std::string::npos) << said();
+    EXPECT_EQ(run("create home/a.pithward --sheet sheet.csv --scans elsewhere --outside other"), 2);
+    ASSERT_EQ(run("create home/a.pithward --sheet sheet.csv --scans elsewhere --outside elsewhere"), 0) << said();
+    EXPECT_EQ(run("measure home/a.pithward"), 2);
+    EXPECT_NE(said().find("elsewhere/" + name), std::string::npos) << said();
+    EXPECT_NE(said().find("allow its folder with --outside DIR"), std::string::npos) << said();
+    EXPECT_EQ(run("measure home/a.pithward --outside other"), 2);
+    EXPECT_EQ(run("measure home/a.pithward --outside nowhere"), 2);
+    EXPECT_NE(said().find("nowhere: there is no such folder"), std::string::npos) << said();
+    ASSERT_EQ(run("measure home/a.pithward --outside other --outside elsewhere"), 0) << said();
+    EXPECT_EQ(record::Project::open(folder.file("home/a.pithward"), record::Project::Access::Read)->readings()->size(),
+              1U);
+    EXPECT_EQ(run("measure elsewhere/" + name + " --outside elsewhere"), 2) << "it stands with a project only";
+    // A link that leads there is no way around.
+    fs::create_symlink(folder.file("elsewhere/" + name), folder.file("home/trays/" + name));
+    ASSERT_EQ(run("create home/b.pithward --sheet sheet.csv --scans home/trays"), 0) << said();
+    EXPECT_NE(said().find("outside of the project's folder"), std::string::npos) << said();
+    EXPECT_EQ(run("measure home/b.pithward"), 2) << "the core has no scan";
+    (void)folder.write("home/plain.txt", "a scan, to begin with");
+    fs::rename(folder.file("home/trays/" + name), folder.file("home/link"));
+    fs::rename(folder.file("home/plain.txt"), folder.file("home/trays/" + name));
+    ASSERT_EQ(run("create home/c.pithward --sheet sheet.csv --scans home/trays"), 0) << said();
+    fs::rename(folder.file("home/link"), folder.file("home/trays/" + name)); // swapped
+    EXPECT_EQ(run("measure home/c.pithward"), 2);
+    EXPECT_NE(said().find("outside of the project's folder"), std::string::npos) << said();
+    EXPECT_EQ(run("measure home/c.pithward --outside elsewhere"), 0) << said();
 }
 
 TEST_F(ProjectCommands, WhatIsNoProjectIsRefusedInOneLine) {

@@ -43,6 +43,13 @@ TEST(EditJson, ATextThatIsNoUtf8IsRefused) {
     EXPECT_EQ(edit_to_json(edit).error().what, "a text of this edit is not UTF-8");
 }
 
+TEST(EditJson, WhatCouldNotBeReadAgainIsNotWritten) {
+    const Edit edit{Added<AbsentRing>{{.id = AbsentRingId{4}, .at = BoundaryId{2}, .note = std::string(20'001, 'x')}}};
+    ASSERT_FALSE(edit_to_json(edit).has_value());
+    EXPECT_EQ(edit_to_json(edit).error().remedy, "shorten it");
+    EXPECT_FALSE(value_to_json(std::get<Added<AbsentRing>>(edit.body).value).has_value());
+}
+
 TEST(EditJson, HostileTextIsRefusedInWords) {
     std::string deep;
     for (int n = 0; n < 100; ++n) {

@@ -58,9 +58,10 @@ const std::vector<Row>& table() {
         // measure: a reading's JSON tells where on the path each boundary lies. dating: its results are written.
         {"libcore/formats", {"libcore/specimen", "libcore/measure", "libcore/dating"}, {Json, Csv, Log, System}},
         // The system's headers: whether the file is still the one that was opened.
-        // measure: the age that a core tells is written with it.
+        // measure: the age that a core tells is written with it. formats: a copy is whole or not there.
+        // field: findings about the cores of a tree follow the edits of each.
         {"libcore/record",
-         {"libcore/specimen", "libcore/measure", "libcore/edit", "libcore/review"},
+         {"libcore/specimen", "libcore/measure", "libcore/edit", "libcore/review", "libcore/formats", "libcore/field"},
          {Qt, Log, System}},
         // Statistics that outliers don't move.
         {"libimaging/robust", {}, {}},

@@ -4,8 +4,12 @@
 #include "tests/support/temporary_folder.h"
 
 #include <gtest/gtest.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
 #include <array>
+#include <csignal>
 #include <filesystem>
 
 namespace pithward::record {
@@ -69,6 +73,75 @@ TEST(Migrate, NothingIsDoneToWhatIsUpToDate) {
     { const Project project = test::made_up_project(file); }
     ASSERT_TRUE(migrate(*connected(file), migration_steps()).has_value());
     EXPECT_FALSE(std::filesystem::exists(file + ".version-1"));
+}
+
+/// Runs something in a process of its own that is killed as soon as it writes beyond a size to any file.
+template <typename Act>
+bool killed_beyond(rlim_t bytes, Act act) {
+    const pid_t child = ::fork();
+    if (child == 0) {
+        const rlimit none{0, 0};
+        ::setrlimit(RLIMIT_CORE, &none);
+        const rlimit limit{bytes, bytes};
+        ::setrlimit(RLIMIT_FSIZE, &limit);
+        act();
+        ::_exit(0);
+    }
+    int status = 0;
+    ::waitpid(child, &status, 0);
+    return WIFSIGNALED(status) && WTERMSIG(status) == SIGXFSZ;
+}
+
+/// A project of some 600 kB.
+std::string large_project(const test::TemporaryFolder& folder) {
+    std::string file = folder.file("a.pithward");
+    Project project = test::made_up_project(file);
+    EXPECT_TRUE(project.put_person({"Sue", std::string(300'000, 'x')}, test::stamp_by("Ida")).has_value());
+    return file;
+}
+
+int parts_in(const test::TemporaryFolder& folder) {
+    int parts = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(folder.file(""))) {
+        parts += entry.path().extension() == ".part" ? 1 : 0;
+    }
+    return parts;
+}
+
+TEST(Migrate, BeingKilledInTheMiddleOfTheCopyLeavesNoCopyAndTheOldVersion) {
+    constexpr rlim_t a_part = 200'000;
+    const test::TemporaryFolder folder;
+    const std::string file = large_project(folder);
+    ASSERT_TRUE(killed_beyond(a_part, [&] { (void)migrate(*connected(file), steps_and(next_version)); }));
+    EXPECT_FALSE(std::filesystem::exists(file + ".version-1"));
+    EXPECT_EQ(parts_in(folder), 1) << "it was killed before the copy or after it";
+    {
+        const auto connection = connected(file);
+        EXPECT_EQ(connection->version().value(), project_version);
+        ASSERT_TRUE(migrate(*connection, steps_and(next_version)).has_value());
+    }
+    EXPECT_TRUE(test::opened(file + ".version-1").check().has_value());
+}
+
+TEST(Migrate, ACopyIsWholeOrNotThere) {
+    constexpr rlim_t a_part = 200'000;
+    const test::TemporaryFolder folder;
+    const std::string file = large_project(folder);
+    const std::string copy = folder.file("copy.pithward");
+    ASSERT_TRUE(killed_beyond(
+        a_part, [&] { (void)test::opened(file, Project::Access::Read).copy_to(folder.file("copy.pithward")); }));
+    EXPECT_FALSE(std::filesystem::exists(copy));
+    EXPECT_EQ(parts_in(folder), 1);
+    // Where writing fails without a kill, nothing is left at all.
+    ASSERT_FALSE(killed_beyond(a_part, [&] {
+        (void)::signal(SIGXFSZ, SIG_IGN);
+        const auto copied = test::opened(file, Project::Access::Read).copy_to(folder.file("copy.pithward"));
+        ::_exit(copied ? 1 : 0);
+    }));
+    EXPECT_FALSE(std::filesystem::exists(copy));
+    EXPECT_EQ(parts_in(folder), 1);
+    ASSERT_TRUE(test::opened(file).copy_to(copy).has_value());
+    EXPECT_TRUE(test::opened(copy).check().has_value());
 }
 
 } // namespace

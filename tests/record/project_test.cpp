@@ -234,5 +234,18 @@ TEST(Project, CreatingWritesOverNothing) {
     EXPECT_FALSE(Project::create(folder.file("no/such/folder.pithward"), {}, {}, stamp_by("Ida")).has_value());
 }
 
+TEST(Project, AnEditThatCouldNotBeReadAgainIsRefused) {
+    // A note of any length was written once, and the reading could not be opened any more.
+    const test::TemporaryFolder folder;
+    Project project = made_up_project(folder.file("a.pithward"));
+    Reading reading = project.reading(ReadingId{1}).value();
+    const std::string long_note(20'001, 'x');
+    EXPECT_FALSE(project.edit(ReadingId{1}, set_note(reading, long_note), stamp_by("Ida")).has_value());
+    EXPECT_EQ(project.reading(ReadingId{1}).value(), reading);
+    reading.note = long_note;
+    EXPECT_FALSE(project.add_reading(CoreId{1}, reading, "Read it", stamp_by("Ida")).has_value());
+    EXPECT_EQ(project.readings()->size(), 3U);
+}
+
 } // namespace
 } // namespace pithward::record

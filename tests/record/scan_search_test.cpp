@@ -28,7 +28,7 @@ struct ScanSearch : testing::Test {
 
 TEST_F(ScanSearch, AScanIsFoundWhereItIs) {
     EXPECT_FALSE(find("trays/a.jpg")->moved);
-    EXPECT_EQ(find("trays/a.jpg")->file, folder.file("home/trays/a.jpg"));
+    EXPECT_EQ(find("trays/a.jpg")->file, real_place(folder.file("home/trays/a.jpg")));
 }
 
 TEST_F(ScanSearch, AMovedScanIsFoundByItsChecksum) {
@@ -57,6 +57,36 @@ TEST_F(ScanSearch, WhatLeadsOutsideIsShownAndNotFollowed) {
     EXPECT_FALSE(find("/etc/passwd").has_value());
     fs::create_symlink("b.jpg", folder.file("home/trays/c.jpg"));
     EXPECT_TRUE(find("trays/c.jpg").has_value()) << "a link within the folder is no harm";
+}
+
+TEST_F(ScanSearch, OnlyWhatIsNamedIsReadOutside) {
+    const fs::path elsewhere = real_place(folder.file("elsewhere"));
+    fs::create_directories(folder.file("elsewhere-too"));
+    (void)folder.write("elsewhere-too/c.jpg", "not named either");
+    const auto found = [&](const std::string& path, const fs::path& named) {
+        return find_scan(folder.file("home"), path, scans, std::vector{named});
+    };
+    EXPECT_EQ(found("../elsewhere/secret.jpg", elsewhere)->file, elsewhere / "secret.jpg");
+    EXPECT_TRUE(found((elsewhere / "secret.jpg").string(), elsewhere).has_value()) << "a whole path";
+    EXPECT_TRUE(found("../elsewhere/secret.jpg", elsewhere / "secret.jpg").has_value()) << "one file alone";
+    EXPECT_FALSE(found("../elsewhere-too/c.jpg", elsewhere).has_value()) << "a name that begins alike";
+    EXPECT_FALSE(found("../elsewhere/../elsewhere-too/c.jpg", elsewhere).has_value());
+    EXPECT_FALSE(found("../elsewhere/secret.jpg", elsewhere / "other.jpg").has_value());
+    fs::create_symlink(folder.file("elsewhere-too"), folder.file("elsewhere/link"));
+    EXPECT_FALSE(found("../elsewhere/link/c.jpg", elsewhere).has_value()) << "a link leads out of what is named";
+}
+
+TEST_F(ScanSearch, ALinkThatIsChangedAfterItWasAllowedIsNotFollowed) {
+    const fs::path elsewhere = real_place(folder.file("elsewhere"));
+    (void)folder.write("elsewhere/scan.jpg", "known");
+    const fs::path link = folder.file("home/trays/link.jpg");
+    fs::create_symlink(elsewhere / "scan.jpg", link);
+    const fs::path place = place_outside(folder.file("home"), "trays/link.jpg").value();
+    EXPECT_EQ(place, elsewhere / "scan.jpg") << "what is asked about is where it really leads to";
+    EXPECT_EQ(find_scan(folder.file("home"), "trays/link.jpg", scans, std::vector{place})->file, place);
+    fs::remove(link);
+    fs::create_symlink(elsewhere / "secret.jpg", link);
+    EXPECT_FALSE(find_scan(folder.file("home"), "trays/link.jpg", scans, std::vector{place}).has_value());
 }
 
 } // namespace

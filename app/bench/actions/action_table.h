@@ -116,10 +116,11 @@ struct BenchState {
     bool undo = false;
     bool redo = false;
     bool work = false;
-    bool view = false;     ///< Something is shown that can be come closer to.
-    bool project = false;  ///< One is open.
-    bool recorded = false; ///< The present core is one of the project.
-    bool queue = false;    ///< The review is shown, and something waits.
+    bool view = false;      ///< Something is shown that can be come closer to.
+    bool project = false;   ///< One is open.
+    bool recorded = false;  ///< The present core is one of the project.
+    bool queue = false;     ///< The review is shown, and something waits.
+    bool only_seen = false; ///< What is shown may be looked at, not changed.
 };
 [[nodiscard]] bool enabled(Needs needs, const BenchState& state);
 

@@ -1,5 +1,6 @@
 #include "app/bench/actions/actions.h"
 
+#include "app/bench/actions/changing_actions.h"
 #include "app/bench/look/icons.h"
 
 #include <QMenu>
@@ -68,7 +69,8 @@ void Actions::fill(QToolBar* bar) const {
 
 void Actions::follow(const BenchState& state) {
     for (const ActionSpec& spec : action_table()) {
-        at(spec.id)->setEnabled(enabled(spec.needs, state));
+        const bool rests = state.only_seen && changes_something(spec.id);
+        at(spec.id)->setEnabled(enabled(spec.needs, state) && !rests);
     }
 }
 

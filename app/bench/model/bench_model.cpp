@@ -28,6 +28,11 @@ BenchModel::BenchModel(QObject* parent)
         Qt::QueuedConnection);
 }
 
+void BenchModel::let_recorded_only_be_seen(bool only_seen) {
+    recorded_only_seen_ = only_seen;
+    note(ShownScan);
+}
+
 const BenchScan* BenchModel::find(int id) const {
     const auto scan = std::ranges::find(scans_, id, &BenchScan::id);
     return scan == scans_.end() ? nullptr : &*scan;
@@ -296,6 +301,9 @@ void BenchModel::leave_unread(int id) {
 
 Outcome<bool> BenchModel::change(BenchScan& scan, std::size_t index,
                                  const std::function<Outcome<bool>(Document&)>& act) {
+    if (scan.recorded && recorded_only_seen_) {
+        return fail("", "the project can only be looked at", "ask for permission to write to its file and folder");
+    }
     Document document = scan.documents[index];
     auto changed = act(document);
     if (!changed || !*changed) {

@@ -75,6 +75,11 @@ public:
     /// The core of a place; null when there is none.
     [[nodiscard]] const picture::MeasuredCore* core_at(const CorePlace& place) const;
 
+    /// Says that readings that a project keeps may only be looked at, or may be changed again.
+    void let_recorded_only_be_seen(bool only_seen);
+    /// Whether the shown scan's readings may be looked at, not changed.
+    [[nodiscard]] bool only_seen() const { return recorded_only_seen_ && scan() != nullptr && scan()->recorded; }
+
     /// Who works here; the system's user unless said.
     void set_person(const std::string& who) { who_ = who; }
     [[nodiscard]] EditStamp stamp() const;
@@ -135,6 +140,7 @@ private:
     int home_ = 0;
     int shown_before_ = 0;
     int core_ = 0;
+    bool recorded_only_seen_ = false;
     Changes gathered_;
 };
 

@@ -97,6 +97,9 @@ void ReadingPanel::refresh() {
     const BenchScan* scan = model_.scan();
     const picture::MeasuredCore* core = model_.core();
     setEnabled(core != nullptr);
+    for (QWidget* field : {static_cast<QWidget*>(year_), static_cast<QWidget*>(wood_), static_cast<QWidget*>(outer_)}) {
+        field->setEnabled(!model_.only_seen());
+    }
     scale_->setText(scan != nullptr && scan->calibration ? in_full(*scan->calibration) : QString());
     scale_->setToolTip(tr("Shift+D tells who says what of the scale"));
     const BenchScan* home = model_.home();

@@ -53,7 +53,7 @@ void ResolutionBar::refresh() {
         dpi_->selectAll();
         asked_for_ = scan->id;
     }
-    setVisible(ask);
+    setVisible(ask && !model_.only_seen());
     if (!ask) {
         asked_for_ = 0;
     }

@@ -50,13 +50,13 @@ ScaleDialog::ScaleDialog(const BenchModel& model, QWidget* parent)
     use_ruler_ = add_source(grid, 3, tr("The ruler says"), ruler_);
     grid->addWidget(warning_, 4, 0, 1, 3);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close);
-    auto* look = buttons->addButton(tr("Look for a ruler"), QDialogButtonBox::ActionRole);
-    auto* draw = buttons->addButton(tr("Draw a line along it"), QDialogButtonBox::ActionRole);
+    look_ = buttons->addButton(tr("Look for a ruler"), QDialogButtonBox::ActionRole);
+    draw_ = buttons->addButton(tr("Draw a line along it"), QDialogButtonBox::ActionRole);
     grid->addWidget(buttons, 5, 0, 1, 3);
     grid->setColumnStretch(1, 1);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    connect(look, &QPushButton::clicked, this, &ScaleDialog::ruler_wanted);
-    connect(draw, &QPushButton::clicked, this, [this] {
+    connect(look_, &QPushButton::clicked, this, &ScaleDialog::ruler_wanted);
+    connect(draw_, &QPushButton::clicked, this, [this] {
         accept();
         emit line_wanted();
     });
@@ -90,9 +90,14 @@ void ScaleDialog::refresh() {
     in_use_->setText(scan->calibration ? in_full(*scan->calibration) : tr("none yet: widths need one"));
     file_->setText(file_in_words(scan->opened->header));
     const auto by_file = believed_calibration(scan->opened->header, std::nullopt);
-    use_file_->setEnabled(by_file && scan->calibration != *by_file);
+    const bool may = !model_.only_seen();
+    for (QWidget* part : {static_cast<QWidget*>(said_), static_cast<QWidget*>(use_said_), static_cast<QWidget*>(look_),
+                          static_cast<QWidget*>(draw_)}) {
+        part->setEnabled(may);
+    }
+    use_file_->setEnabled(may && by_file && scan->calibration != *by_file);
     const bool read = scan->ruler.has_value();
-    use_ruler_->setEnabled(read && scan->calibration != scan->ruler->calibration);
+    use_ruler_->setEnabled(may && read && scan->calibration != scan->ruler->calibration);
     ruler_->setText(
         read ? tr("%1, from %n marks", nullptr, scan->ruler->scale.marks).arg(in_full(scan->ruler->calibration))
              : tr("not read yet"));

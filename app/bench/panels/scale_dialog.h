@@ -37,6 +37,8 @@ private:
     QPushButton* use_file_;
     QPushButton* use_said_;
     QPushButton* use_ruler_;
+    QPushButton* look_ = nullptr;
+    QPushButton* draw_ = nullptr;
 };
 
 } // namespace pithward::bench

@@ -137,12 +137,18 @@ BenchState MainWindow::bench_state() const {
             .view = scan != nullptr,
             .project = desk_.is_open(),
             .recorded = desk_.present().has_value(),
-            .queue = false};
+            .queue = false,
+            .only_seen = model.only_seen()};
 }
 
 BenchState MainWindow::review_state() const {
     const bool shown = review_->shown().has_value();
-    return {.work = control_.jobs().busy(), .view = shown, .project = true, .recorded = shown, .queue = shown};
+    return {.work = control_.jobs().busy(),
+            .view = shown,
+            .project = true,
+            .recorded = shown,
+            .queue = shown,
+            .only_seen = !desk_.overview().can_change};
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

@@ -97,6 +97,8 @@ private:
     [[nodiscard]] QString name_of_present() const;
     void ask_for_project();
     void ask_who();
+    /// Shows which scan leads where, and asks whether it may be read.
+    void ask_about_outside(record::CoreId core, const PlaceOutside& outside);
     void go_to_next_to_do();
     void take_ruler_tool();
     void show_scale();

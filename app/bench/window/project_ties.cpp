@@ -3,13 +3,14 @@
 #include "app/bench/scan_view/scan_view.h"
 #include "app/bench/window/main_window.h"
 #include "app/project/core_details.h"
+#include "app/project/person_dialog.h"
 #include "app/project/project_list.h"
 #include "libcore/review/verdicts.h"
 
 #include <QCloseEvent>
 #include <QFileDialog>
-#include <QInputDialog>
 #include <QLabel>
+#include <QMessageBox>
 
 // How a project is tied to the window: its list of cores, what is written and what not yet, who works here.
 
@@ -40,6 +41,7 @@ void MainWindow::tie_project() {
     connect(&desk_, &ProjectDesk::refused, this, [this] { closing_ = false; });
     connect(&desk_, &ProjectDesk::waiting_changed, this, &MainWindow::show_saved);
     connect(&desk_, &ProjectDesk::overview_changed, this, &MainWindow::refresh);
+    connect(&desk_, &ProjectDesk::leads_outside, this, &MainWindow::ask_about_outside);
     connect(&desk_, &ProjectDesk::opened, this, &MainWindow::go_to_next_to_do);
     connect(&desk_, &ProjectDesk::opened, this, &MainWindow::note_opened);
     connect(details_, &CoreDetails::told, messages_, &MessageBar::tell);
@@ -166,30 +168,40 @@ void MainWindow::ask_for_project() {
     dialog->open();
 }
 
-void MainWindow::ask_who() {
-    QStringList names;
-    for (const record::Person& person : desk_.overview().people) {
-        names << QString::fromStdString(person.name);
-    }
-    const QString now = QString::fromStdString(control_.model().stamp().who);
-    if (!names.contains(now)) {
-        names.prepend(now);
-    }
-    auto* dialog = new QInputDialog(this);
+void MainWindow::ask_about_outside(record::CoreId core, const PlaceOutside& outside) {
+    const QString scan = QString::fromStdString(outside.scan);
+    const QString place = QString::fromStdString(outside.place.string());
+    auto* dialog = new QMessageBox(this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(tr("Who works here"));
-    dialog->setLabelText(tr("Name, as the history shall tell it. It is an entry, no lock:\n"
-                            "who can write to the file can write under any name."));
-    dialog->setComboBoxItems(names);
-    dialog->setComboBoxEditable(true);
-    dialog->setTextValue(now);
-    connect(dialog, &QInputDialog::textValueSelected, this, [this](const QString& name) {
-        if (!name.trimmed().isEmpty()) {
-            const auto& people = desk_.overview().people;
-            const std::string who = name.trimmed().toStdString();
-            const auto known = std::ranges::find(people, who, &record::Person::name);
-            desk_.set_person(known != people.end() ? *known : record::Person{who, {}});
+    dialog->setIcon(QMessageBox::Warning);
+    dialog->setTextFormat(Qt::PlainText); // a stranger wrote it
+    dialog->setWindowTitle(tr("A scan outside of the project's folder"));
+    dialog->setText(tr("The project names the scan %1, which is outside of its folder:\n\n%2").arg(scan, place));
+    dialog->setInformativeText(tr("Read this file? Say yes only if you know it. The answer holds while this window is "
+                                  "open."));
+    dialog->setStandardButtons(QMessageBox::Yes | QMessageBox::No);
+    dialog->setDefaultButton(QMessageBox::No);
+    dialog->setEscapeButton(QMessageBox::No);
+    connect(dialog, &QMessageBox::finished, this, [this, core, place, real = outside.place](int answer) {
+        if (answer == QMessageBox::Yes) {
+            desk_.allow(real);
+            desk_.open_core(core);
+        } else {
+            messages_->tell(tr("The scan at %1 was not read.").arg(place));
         }
+    });
+    dialog->open();
+}
+
+void MainWindow::ask_who() {
+    QMap<QString, QString> roles;
+    for (const record::Person& person : desk_.overview().people) {
+        roles[QString::fromStdString(person.name)] = QString::fromStdString(person.role);
+    }
+    auto* dialog = new PersonDialog(roles, QString::fromStdString(control_.model().stamp().who), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &PersonDialog::said, this, [this](const QString& name, const QString& role) {
+        desk_.set_person({name.toStdString(), role.toStdString()});
     });
     dialog->open();
 }
