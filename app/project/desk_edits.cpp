@@ -93,9 +93,11 @@ void ProjectDesk::change_details(const record::CoreEntry& before, const record::
         [before, after, label = label.toStdString(), stamp = stamp()](record::Project& project) {
             return bench::change_details(project, before, after, label, stamp);
         },
-        [this, done = std::move(done)](const Outcome<Readings>& changed) {
+        [this, accepted = before.accepted, done = std::move(done)](const Outcome<Readings>& changed) {
             if (!changed) {
                 tell(changed.error());
+            } else if (accepted) {
+                changed_.insert(*accepted); // the height of the core bears on the ages of its tree
             }
             for (const ReadingId reading : changed.value_or(Readings{})) {
                 if (model_.find_reading(reading) != nullptr) {
