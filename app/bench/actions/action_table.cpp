@@ -152,6 +152,9 @@ std::span<const ActionSpec> action_table() {
                    new_group},
         ActionSpec{ShowReview, Menu::Review, "To the &review", "See what waits for a second person, the worst first.",
                    "", "Ctrl+2", Needs::Project, not_in_bar, same_group},
+        ActionSpec{ShowSite, Menu::Review, "To the &site",
+                   "See how the series of the site go with each other, and where a ring is missing or counted twice.",
+                   "", "Ctrl+3", Needs::Project, not_in_bar, same_group},
         ActionSpec{PassQueued, Menu::Review, "&Pass and go on", "It was settled rightly; go to the next.", "", "O",
                    Needs::Queue, not_in_bar, new_group},
         ActionSpec{ReturnQueued, Menu::Review, "&Return and go on",
@@ -160,15 +163,16 @@ std::span<const ActionSpec> action_table() {
         ActionSpec{CommentQueued, Menu::Review, "&Comment", "Write a comment that goes with the verdict.", "", "I",
                    Needs::Queue, not_in_bar, same_group},
         ActionSpec{OpenQueued, Menu::Review, "&Open on the bench", "Go to this place on the bench.", "", "G",
-                   Needs::Queue, not_in_bar, same_group},
+                   Needs::Place, not_in_bar, same_group},
         ActionSpec{OtherQueue, Menu::Review, "Analysts' &list, or back",
                    "Show what waits for the analysts instead, or again what waits for the second person.", "", "Q",
                    Needs::Project, not_in_bar, same_group},
 
-        ActionSpec{ZoomIn, Menu::View, "Zoom &in", "Come closer.", "zoom-in", "+ =", Needs::View, in_bar, same_group},
-        ActionSpec{ZoomOut, Menu::View, "Zoom &out", "Step back.", "zoom-out", "-", Needs::View, in_bar, same_group},
-        ActionSpec{ShowAll, Menu::View, "&Whole scan", "Show the whole scan.", "whole", "0", Needs::View, in_bar,
+        ActionSpec{ZoomIn, Menu::View, "Zoom &in", "Come closer.", "zoom-in", "+ =", Needs::Picture, in_bar,
                    same_group},
+        ActionSpec{ZoomOut, Menu::View, "Zoom &out", "Step back.", "zoom-out", "-", Needs::Picture, in_bar, same_group},
+        ActionSpec{ShowAll, Menu::View, "&Whole scan", "Show the whole scan, or all years.", "whole", "0",
+                   Needs::Picture, in_bar, same_group},
         ActionSpec{ShowPixels, Menu::View, "&Full size", "Show each pixel of the scan as one on the screen.", "", "1",
                    Needs::View, not_in_bar, same_group},
         ActionSpec{GoToBark, Menu::View, "To the &bark", "Go to the bark end of the path.", "", "Home", Needs::Core,
@@ -223,6 +227,10 @@ bool enabled(Needs needs, const BenchState& state) {
         return state.recorded;
     case Needs::Queue:
         return state.queue;
+    case Needs::Picture:
+        return state.view || state.picture;
+    case Needs::Place:
+        return state.queue || state.place;
     }
     return true;
 }

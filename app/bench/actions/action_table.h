@@ -74,6 +74,7 @@ enum class ActionId {
     NextToDo,
     ShowBench,
     ShowReview,
+    ShowSite,
     ShowHistory,
     CompareReadings,
     PassQueued,
@@ -84,7 +85,23 @@ enum class ActionId {
 };
 
 /// What has to be there for an action to make sense.
-enum class Needs { Nothing, Scan, Scale, Core, Boundary, Finding, Undo, Redo, Work, View, Project, Recorded, Queue };
+enum class Needs {
+    Nothing,
+    Scan,
+    Scale,
+    Core,
+    Boundary,
+    Finding,
+    Undo,
+    Redo,
+    Work,
+    View,
+    Picture,
+    Project,
+    Recorded,
+    Queue,
+    Place
+};
 
 enum class Menu { File, Edit, Core, Review, View, Colours, Help };
 
@@ -117,6 +134,8 @@ struct BenchState {
     bool project = false;  ///< One is open.
     bool recorded = false; ///< The present core is one of the project.
     bool queue = false;    ///< The review is shown, and something waits.
+    bool picture = false;  ///< Years are shown that can be come closer to.
+    bool place = false;    ///< Something is shown that has a place on the bench.
 };
 [[nodiscard]] bool enabled(Needs needs, const BenchState& state);
 

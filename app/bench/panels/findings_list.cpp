@@ -81,6 +81,17 @@ void FindingsList::step(int by) {
     choose(item(next));
 }
 
+bool FindingsList::show_at(ImagePoint at) {
+    for (int row = 0; row < count(); ++row) {
+        if (item(row)->data(place_role).toPointF() == QPointF(at.x, at.y)) {
+            setCurrentRow(row);
+            choose(item(row));
+            return true;
+        }
+    }
+    return false;
+}
+
 void FindingsList::choose(const QListWidgetItem* item) {
     const QPointF place = item->data(place_role).toPointF();
     emit finding_chosen(row(item) + 1, {place.x(), place.y()});
