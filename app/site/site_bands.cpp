@@ -9,6 +9,9 @@
 #include "app/site/slip_words.h"
 
 #include <QEvent>
+#include <QPainter>
+#include <QtMath>
+#include <algorithm>
 
 namespace pithward::bench {
 
@@ -124,7 +127,7 @@ QString SeriesBand::pointed_in_words() {
     const SiteCore& core = dating_->core(*line);
     const QString name = QString::fromStdString(core.name);
     const Ring* ring = ring_of_year(core, *year);
-    return ring != nullptr ? tr("%1, %2. Return opens it on the bench").arg(name, ring_in_full(*ring))
+    return ring != nullptr ? tr("%1, %2").arg(name, ring_in_full(*ring))
                            : tr("%1 has no ring of %2").arg(name).arg(*year);
 }
 

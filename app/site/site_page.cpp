@@ -9,6 +9,8 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QScrollArea>
+#include <algorithm>
+#include <functional>
 
 // What the site's page shows of a series, and what is done about a slip.
 
@@ -69,6 +71,7 @@ void SitePage::show_line(int row) {
     const QRect strip = agreement_->chosen_row();
     rows_->ensureVisible(0, strip.center().y(), 0, strip.height());
     show_slip(slip_number_);
+    say_year();
 }
 
 void SitePage::show_slip(int number) {
@@ -100,7 +103,9 @@ void SitePage::step(int by) {
 }
 
 void SitePage::say_year() {
-    emit hint(series_->pointed_in_words());
+    const QString words = series_->pointed_in_words();
+    series_->setAccessibleDescription(words);
+    emit hint(words);
 }
 
 void SitePage::open_year(int year) {
@@ -157,8 +162,14 @@ void SitePage::see_wood() {
         return note_finding(document.reading(), finding, FindingId{document.fresh_id()});
     };
     desk_.make(core.reading.id, of_what_was_dated(work_.dating(), core, build),
-               [this, reading = core.reading.id, at = finding.at](bool done) {
+               [this, reading = core.reading.id, at = finding.at,
+                was_passed = core.reading.state == Reading::State::Passed](bool done) {
                    if (done) {
+                       if (was_passed) {
+                           emit told(
+                               tr("This reading was passed. With a finding open it waits for its analyst, and then "
+                                  "for a second person again."));
+                       }
                        emit bench_wanted(reading, at, true);
                    }
                });

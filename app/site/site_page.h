@@ -68,8 +68,8 @@ signals:
     void shown_changed();
     void told(const QString& message);
     void hint(const QString& words);
-    /// A place of a reading is wanted on the bench; `as_finding`, where it is one of its findings.
-    void bench_wanted(pithward::ReadingId reading, pithward::ImagePoint at, bool as_finding);
+    /// A place of a reading is wanted on the bench; `as_slip`, where a slip is noted.
+    void bench_wanted(pithward::ReadingId reading, pithward::ImagePoint at, bool as_slip);
 
 protected:
     void showEvent(QShowEvent* event) override;
@@ -79,6 +79,7 @@ private:
     QWidget* build_pictures();
     void tie();
     void follow_work();
+    void say_summary();
     void put_lines();
     void show_line(int row);
     void show_slip(int number);
@@ -95,6 +96,7 @@ private:
     QListWidget* list_;
     QLabel* heading_;
     QLabel* summary_;
+    QLabel* legend_;
     QLabel* needed_;
     QPushButton* again_;
     QStackedWidget* pages_;

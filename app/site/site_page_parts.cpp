@@ -15,6 +15,7 @@
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 // The parts of the site's page and its list.
 
@@ -38,6 +39,7 @@ SitePage::SitePage(ProjectDesk& desk, QWidget* parent)
     , list_(new WrappedList)
     , heading_(words_label())
     , summary_(words_label())
+    , legend_(words_label())
     , needed_(words_label())
     , again_(new QPushButton(tr("Date the site")))
     , pages_(new QStackedWidget)
@@ -80,9 +82,9 @@ QWidget* SitePage::build_pictures() {
     agreement_->setAccessibleName(tr("How each series goes with the others through time"));
     series_->setAccessibleName(tr("The chosen series on the mean of the others"));
     chronology_->setAccessibleName(tr("The chronology of the site, its depth and its signal"));
-    agreement_->setToolTip(tr("A bar for each stretch of years, as high as it correlates with the others. An open bar "
-                              "fits better with the years that stand over it added. A bracket pointing down: a ring "
-                              "is missing; up: one is counted twice."));
+    series_->setToolTip(
+        tr("A click on a year, or Return at the one that is pointed at, opens its ring on the bench. The "
+           "wheel comes closer."));
     rows_->setWidget(agreement_);
     rows_->setWidgetResizable(true);
     rows_->setFrameShape(QFrame::NoFrame);
@@ -94,7 +96,9 @@ QWidget* SitePage::build_pictures() {
     rows_->setFocusPolicy(Qt::NoFocus);
     auto* chosen = column({series_, slip_panel_});
     qobject_cast<QVBoxLayout*>(chosen->layout())->setStretchFactor(series_, 1);
-    auto* all = column({heading(tr("How each series goes with the others")), rows_});
+    legend_->setContentsMargins(12, 0, 12, 6);
+    auto* all = column({heading(tr("How each series goes with the others")), legend_, rows_});
+    qobject_cast<QVBoxLayout*>(all->layout())->setStretchFactor(rows_, 1);
     auto* mean = column({heading(tr("The chronology of the site")), chronology_});
     qobject_cast<QVBoxLayout*>(mean->layout())->setStretchFactor(chronology_, 1);
     return divided("chosen-and-site", Qt::Vertical, {{chosen, 8}, {all, 7}, {mean, 7}});
@@ -143,15 +147,20 @@ void SitePage::follow_work() {
     again_->setVisible(!work_.busy() && !work_.known());
     pages_->setCurrentIndex(dating ? 1 : 0);
     if (dating) {
-        const auto& site = dating->result.site;
-        summary_->setText(site.series_intercorrelation
-                              ? tr("%1 trees; a series goes with the others by r %2 on average")
-                                    .arg(site.trees)
-                                    .arg(*site.series_intercorrelation, 0, 'f', 2)
-                              : tr("%1 trees").arg(site.trees));
+        say_summary();
     }
     put_lines();
     emit shown_changed();
+}
+
+void SitePage::say_summary() {
+    const SiteDating& dating = *work_.dating();
+    summary_->setText(summary_of(dating));
+    legend_->setText(
+        tr("A bar is as high as %1 years correlate with the others, 1 at most. An open bar fits better with "
+           "the years over it added. A bracket that points down: a ring is missing; up: one is counted "
+           "twice.")
+            .arg(dating.result.length));
 }
 
 void SitePage::put_lines() {

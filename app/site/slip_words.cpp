@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QStringList>
+#include <variant>
 
 namespace pithward::bench {
 
@@ -74,7 +75,8 @@ QString undated_in_words(const dating::UndatedResult& series) {
 } // namespace
 
 QString two_decimals(double value) {
-    return QString::number(value, 'f', 2).replace('-', QChar(0x2212));
+    const QString digits = QString::number(value, 'f', 2);
+    return digits == QLatin1String("-0.00") ? digits.mid(1) : QString(digits).replace('-', QChar(0x2212));
 }
 
 QString title_of(const SiteDating& dating, const SiteLine& line) {
@@ -135,6 +137,22 @@ QString line_of(const dating::SlipPlace& place) {
 
 QString words_of_change(const dating::SlipPlace& place) {
     return std::visit(ChangeWords{QString::number(place.ring_year)}, place.place.change);
+}
+
+QString summary_of(const SiteDating& dating) {
+    const dating::SiteResult& site = dating.result.site;
+    QStringList lines{site_tr("%1 trees").arg(site.trees)};
+    if (site.series_intercorrelation) {
+        lines[0] = site_tr("%1; a series goes with the others by r %2 on average")
+                       .arg(lines[0], two_decimals(*site.series_intercorrelation));
+    }
+    if (dating.cores.without > 0) {
+        lines << site_tr("Cores that are not read yet: %1").arg(dating.cores.without);
+    }
+    for (const Fault& fault : dating.cores.left_out) {
+        lines << site_tr("Left out: %1").arg(QString::fromStdString(fault.line()));
+    }
+    return lines.join('\n');
 }
 
 QString what_is_needed(const SiteCores& cores) {

@@ -20,6 +20,8 @@ namespace pithward::bench {
 [[nodiscard]] QString line_of(const dating::SlipPlace& place);
 /// What accepting does, for a button.
 [[nodiscard]] QString words_of_change(const dating::SlipPlace& place);
+/// How many trees there are, how they go with each other, and what was left out.
+[[nodiscard]] QString summary_of(const SiteDating& dating);
 /// What the page needs before it can date.
 [[nodiscard]] QString what_is_needed(const SiteCores& cores);
 

@@ -7,6 +7,7 @@
 #include <QFontInfo>
 #include <QMouseEvent>
 #include <QPainter>
+#include <algorithm>
 #include <cmath>
 #include <limits>
 

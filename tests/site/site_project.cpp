@@ -69,6 +69,13 @@ Reading with_mistake(std::size_t number, Reading reading) {
         within.curve.clear();
         within.confidence = 1.0 - weak;
         boundaries.insert(boundaries.begin() + static_cast<std::ptrdiff_t>(closing(1959)), within);
+        Finding doubted;
+        doubted.id = FindingId{1};
+        doubted.kind = FindingKind::PossiblyFalse;
+        doubted.at = within.at;
+        doubted.boundary = within.id;
+        doubted.reason = "soft on both sides";
+        reading.findings.push_back(doubted);
     }
     return reading;
 }

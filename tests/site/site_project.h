@@ -14,7 +14,7 @@ namespace pithward::bench {
 /// A project of eight trees with a core each, T10a to T17a, whose rings of 1921 to 2020 go with each other. Three have
 /// mistakes:
 /// - T10a took the rings 1970 and 1969 as one; where they meet stands a weak change that was turned down
-/// - T11a counts ring 1960 twice, by a boundary that is not sure
+/// - T11a counts ring 1960 twice, by a boundary that is not sure and has a finding
 /// - T12a has no ring 1975, and nothing to show for it
 class SiteProject : public testing::Test {
 protected:

@@ -13,6 +13,7 @@ namespace pithward::bench {
 namespace {
 
 constexpr int place_role = FindingDelegate::body_role + 1;
+constexpr int kind_role = place_role + 1;
 
 } // namespace
 
@@ -58,6 +59,7 @@ void FindingsList::refill() {
         auto* item = new QListWidgetItem(title, this);
         item->setData(FindingDelegate::body_role, body);
         item->setData(place_role, QPointF(finding.at.x, finding.at.y));
+        item->setData(kind_role, static_cast<int>(finding.kind));
         item->setData(Qt::AccessibleDescriptionRole, body);
     }
     setCurrentRow(std::min(row, count() - 1)); // an edit elsewhere leaves the place in the list
@@ -81,9 +83,10 @@ void FindingsList::step(int by) {
     choose(item(next));
 }
 
-bool FindingsList::show_at(ImagePoint at) {
+bool FindingsList::show_at(ImagePoint at, FindingKind kind) {
     for (int row = 0; row < count(); ++row) {
-        if (item(row)->data(place_role).toPointF() == QPointF(at.x, at.y)) {
+        if (item(row)->data(place_role).toPointF() == QPointF(at.x, at.y) &&
+            item(row)->data(kind_role).toInt() == static_cast<int>(kind)) {
             setCurrentRow(row);
             choose(item(row));
             return true;

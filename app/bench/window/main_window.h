@@ -164,8 +164,8 @@ private:
     struct Goal {
         ReadingId reading;
         ImagePoint at;
-        bool as_finding = false; ///< It is the place of a finding, which is to be chosen when it has come.
-        bool seen = false;       ///< The view has gone there.
+        bool as_slip = false; ///< A slip is noted there, which is to be chosen when it has come.
+        bool seen = false;    ///< The view has gone there.
     };
     std::optional<Goal> goal_;
     bool closing_ = false; ///< The window is to close when all is written.

@@ -73,7 +73,7 @@ void MainWindow::go_to_goal() {
         goal_->seen = true;
         view_->go_to(goal.at);
     }
-    if (!goal.as_finding || findings_->show_at(goal.at)) {
+    if (!goal.as_slip || findings_->show_at(goal.at, FindingKind::Slip)) {
         goal_.reset();
     }
 }

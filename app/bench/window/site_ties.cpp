@@ -22,8 +22,8 @@ void MainWindow::bind_site() {
             hint_->setText(words);
         }
     });
-    connect(site_, &SitePage::bench_wanted, this, [this](ReadingId reading, ImagePoint at, bool as_finding) {
-        goal_ = Goal{reading, at, as_finding};
+    connect(site_, &SitePage::bench_wanted, this, [this](ReadingId reading, ImagePoint at, bool as_slip) {
+        goal_ = Goal{reading, at, as_slip};
         open_goal(reading);
     });
 }
