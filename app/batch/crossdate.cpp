@@ -25,6 +25,7 @@ struct CrossdateArguments {
     std::string against;
     std::optional<int> length;
     std::optional<int> step;
+    bool pairs = false;
     IndexArguments index{"spline:32", "yes"};
     std::string json;
     std::string picture;
@@ -58,6 +59,7 @@ Outcome<Job> job_of(const CrossdateArguments& arguments) {
     job.options.index = *index;
     job.options.length = arguments.length;
     job.options.step = arguments.step;
+    job.options.pairs = arguments.pairs;
     if (const std::string wrong = job.options.validate(); !wrong.empty()) {
         return fail("", wrong, "see pithward crossdate --help");
     }
@@ -163,6 +165,8 @@ std::function<Exit()> attach_crossdate(CLI::App& parser, const CommonOptions& co
     parser.add_option("--against", arguments->against, "File of dated series whose mean is the reference");
     parser.add_option("--length", arguments->length, "Years of a segment; default: by the site's own signal");
     parser.add_option("--step", arguments->step, "Years from a segment to the next; default: half of the length");
+    parser.add_flag("--pairs", arguments->pairs,
+                    "Also hold every pair of dated series against each other, at every shift");
     add_index_arguments(parser, arguments->index);
     parser.add_option("--json", arguments->json, "File for everything that was found; - for standard output");
     parser.add_option("--picture", arguments->picture,

@@ -9,6 +9,12 @@ namespace {
 
 constexpr double in_percent = 100.0;
 
+/// t of series that are the same has no bounds.
+double shown_t(double t) {
+    constexpr double most = 999.0;
+    return std::min(most, t);
+}
+
 void add_words(std::string& said, const std::string& words) {
     said += said.empty() ? "" : "; ";
     said += words;
@@ -34,7 +40,7 @@ void print_dated(const dating::DatedResult& series) {
     const std::string years = std::to_string(series.first_year) + " to " + std::to_string(series.last_year);
     std::printf("%-12s %-16s", series.id.c_str(), years.c_str());
     if (series.agreement.r) {
-        std::printf(" %6.2f %6.1f %6.2f", *series.agreement.r, std::min(999.0, series.agreement.t),
+        std::printf(" %6.2f %6.1f %6.2f", *series.agreement.r, shown_t(series.agreement.t),
                     series.signs.share.value_or(0.5));
     } else {
         std::printf(" %6s %6s %6s", "-", "-", "-");
@@ -76,6 +82,27 @@ void print_site(const dating::SiteResult& site) {
     std::printf("\n");
 }
 
+void print_pairs(const std::vector<dating::PairResult>& pairs, const std::vector<dating::DatedResult>& series) {
+    std::printf("\n%-12s %-12s %6s %6s %6s  %s\n", "series", "with", "years", "r", "t", "best of all shifts");
+    for (const dating::PairResult& pair : pairs) {
+        std::printf("%-12s %-12s %6d", series[pair.first].id.c_str(), series[pair.second].id.c_str(), pair.overlap);
+        if (pair.r) {
+            std::printf(" %6.2f %6.1f", *pair.r, shown_t(pair.t));
+        } else {
+            std::printf(" %6s %6s", "-", "-");
+        }
+        if (!pair.best) {
+            std::printf("  no shift with %d years in common\n", dating::least_pair_overlap);
+        } else if (pair.best->match.shift == 0) {
+            std::printf("  as dated, by chance %.2g\n", pair.best->chance_of_best);
+        } else {
+            std::printf("  %+d, %d years, r %.2f, t %.1f, by chance %.2g\n", pair.best->match.shift,
+                        pair.best->match.overlap, pair.best->match.r, shown_t(pair.best->match.t),
+                        pair.best->chance_of_best);
+        }
+    }
+}
+
 } // namespace
 
 void print_crossdate(const dating::CrossdateResult& result) {
@@ -90,6 +117,9 @@ void print_crossdate(const dating::CrossdateResult& result) {
     }
     if (!result.dated.empty()) {
         print_site(result.site);
+    }
+    if (result.pairs) {
+        print_pairs(*result.pairs, result.dated);
     }
 }
 

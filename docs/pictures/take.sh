@@ -102,6 +102,11 @@ for scale in 1 2; do
         press n k k shift+c w ctrl+2
         sleep 4
         picture "review-$name"
+        press ctrl+3
+        sleep 6
+        picture "site-$name"
+        press ctrl+2
+        sleep 4
         press ctrl+h
         sleep 4
         press Down Down

@@ -166,6 +166,9 @@ CrossdateResult crossdate(const CrossdateInput& input, const CrossdateOptions& o
             result.undated.push_back(place(series, reference, options));
         }
     }
+    if (options.pairs) {
+        result.pairs = pair_results(indices.table, work);
+    }
     SiteResult& site = result.site;
     site.series = indices.table.series();
     site.trees = indices.table.tree_count();

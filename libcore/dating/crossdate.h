@@ -2,6 +2,7 @@
 
 #include "libcore/dating/agreement.h"
 #include "libcore/dating/index_series.h"
+#include "libcore/dating/pair_results.h"
 #include "libcore/dating/segments.h"
 #include "libcore/dating/shifts.h"
 #include "libcore/dating/site_statistics.h"
@@ -24,6 +25,7 @@ struct CrossdateOptions {
         length; ///< Of the segments, in years; nothing: by the site's own signal, see `segment_length_for`.
     std::optional<int> step; ///< Nothing: half of the length.
     SlipOptions slips;
+    bool pairs = false;        ///< Hold every pair of dated series against each other too.
     std::size_t positions = 5; ///< How many of the best positions are told of a series whose years aren't known.
 
     /// What is wrong with them, in words; empty if nothing is.
@@ -88,7 +90,8 @@ struct CrossdateResult {
     std::vector<DatedResult> dated;
     std::vector<UndatedResult> undated;
     SiteResult site;
-    int length = 0; ///< Of the segments.
+    std::optional<std::vector<PairResult>> pairs; ///< Of the dated series; nothing where they weren't asked for.
+    int length = 0;                               ///< Of the segments.
     int step = 0;
     std::vector<std::string> remarks;
 };

@@ -9,14 +9,20 @@
 
 namespace pithward::dating {
 
-namespace {
-
 double lag_one(const YearSeries& series) {
     const Eigen::ArrayXd all = autocorrelation(series.values, 1);
     return all.size() > 1 ? all(1) : 0.0;
 }
 
-} // namespace
+double independent_share(double a, double b) {
+    return std::min(1.0, (1.0 - a * b) / (1.0 + a * b));
+}
+
+double chance_at(double r, int overlap, double independent_share) {
+    const double years = independent_share * overlap;
+    const double t = t_of(r, 3) * std::sqrt(std::max(0.0, years - 2.0)); // t_of(r, 3) is r / sqrt(1 - r^2).
+    return student_tail(t, years - 2.0);
+}
 
 int least_overlap_of(const YearSeries& series) {
     constexpr int usual = 30;
@@ -29,8 +35,7 @@ std::vector<ShiftMatch> every_shift(const YearSeries& series, const YearSeries& 
     if (series.size() == 0 || other.size() == 0) {
         return matches;
     }
-    const double both = lag_one(series) * lag_one(other);
-    const double independent = std::min(1.0, (1.0 - both) / (1.0 + both));
+    const double independent = independent_share(lag_one(series), lag_one(other));
     const int lowest = other.first_year - series.last_year() + least_overlap - 1;
     const int highest = other.last_year() - series.first_year - least_overlap + 1;
     for (int shift = lowest; shift <= highest; ++shift) {
@@ -38,9 +43,7 @@ std::vector<ShiftMatch> every_shift(const YearSeries& series, const YearSeries& 
         if (found.overlap < least_overlap || !found.r) {
             continue;
         }
-        const double years = independent * found.overlap;
-        const double t = t_of(*found.r, 3) * std::sqrt(std::max(0.0, years - 2.0)); // t_of(r, 3) is r / sqrt(1 - r^2).
-        matches.push_back({shift, found.overlap, *found.r, found.t, student_tail(t, years - 2.0)});
+        matches.push_back({shift, found.overlap, *found.r, found.t, chance_at(*found.r, found.overlap, independent)});
     }
     return matches;
 }

@@ -1,5 +1,6 @@
 #include "libcore/edit/finding_edits.h"
 
+#include "libcore/edit/apply.h"
 #include "libcore/edit/boundary_edits.h"
 #include "libcore/edit/reading_edits.h"
 #include "libcore/edit/require_object.h"
@@ -128,6 +129,27 @@ Outcome<Edit> settle_finding(const Reading& reading, FindingId id, Finding::Stat
         edits.push_back({Changed<Finding>{before, std::move(after)}});
         return Edit{EditGroup{label_of(state), std::move(edits)}};
     });
+}
+
+Edit note_finding(const Reading& reading, Finding finding, FindingId fresh) {
+    const auto known = find_object(reading.findings, finding.id);
+    if (known != reading.findings.end()) {
+        return {Changed<Finding>{*known, std::move(finding)}};
+    }
+    finding.id = fresh;
+    return {Added<Finding>{std::move(finding)}};
+}
+
+Outcome<Edit> settle_as(const Reading& reading, Finding finding, Finding::State state, std::int64_t fresh_id) {
+    const auto known = find_object(reading.findings, finding.id);
+    const FindingId id = known == reading.findings.end() ? FindingId{fresh_id} : finding.id;
+    finding.state = Finding::State::Open;
+    const Edit noted = note_finding(reading, std::move(finding), id);
+    return apply(reading, noted)
+        .and_then([&](const Reading& with) { return settle_finding(with, id, state, {}, fresh_id + 1); })
+        .map([&](Edit settled) {
+            return Edit{EditGroup{label_of(state), std::vector<Edit>{noted, std::move(settled)}}};
+        });
 }
 
 } // namespace pithward

@@ -19,4 +19,12 @@ namespace pithward {
 [[nodiscard]] Outcome<Edit> settle_finding(const Reading& reading, FindingId id, Finding::State state,
                                            std::string comment, std::int64_t fresh_id);
 
+/// Notes a finding, under this id. One that the reading has already, by the finding's own id, becomes this one instead.
+[[nodiscard]] Edit note_finding(const Reading& reading, Finding finding, FindingId fresh);
+
+/// Notes a finding and settles it in the same edit, so that what was decided elsewhere goes through review like all
+/// else.
+[[nodiscard]] Outcome<Edit> settle_as(const Reading& reading, Finding finding, Finding::State state,
+                                      std::int64_t fresh_id);
+
 } // namespace pithward

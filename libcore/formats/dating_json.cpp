@@ -174,6 +174,32 @@ ordered_json json_of(const dating::SiteResult& site) {
     return value;
 }
 
+ordered_json json_of(const dating::PairResult& pair, const std::vector<dating::DatedResult>& series) {
+    const dating::DatedResult& first = series[pair.first];
+    const dating::DatedResult& second = series[pair.second];
+    ordered_json value;
+    value["first"] = formats::as_utf8(first.id);
+    value["second"] = formats::as_utf8(second.id);
+    value["same_tree"] = first.tree == second.tree;
+    value["overlap"] = pair.overlap;
+    value["r"] = number_or_null(pair.r);
+    value["t"] = pair.r ? json_number(pair.t, statistic_digits) : ordered_json();
+    value["positions"] = pair.positions;
+    value["best"] = pair.best ? json_of(*pair.best) : ordered_json();
+    return value;
+}
+
+ordered_json pairs_or_null(const dating::CrossdateResult& result) {
+    if (!result.pairs) {
+        return {};
+    }
+    ordered_json list = ordered_json::array();
+    for (const dating::PairResult& pair : *result.pairs) {
+        list.push_back(json_of(pair, result.dated));
+    }
+    return list;
+}
+
 } // namespace
 
 Outcome<void> write_crossdate_json(std::ostream& out, const dating::CrossdateResult& result,
@@ -181,6 +207,7 @@ Outcome<void> write_crossdate_json(std::ostream& out, const dating::CrossdateRes
     ordered_json root;
     root["series"] = list_of(result.dated);
     root["undated"] = list_of(result.undated);
+    root["pairs"] = pairs_or_null(result);
     root["site"] = json_of(result.site);
     ordered_json& chosen = root["settings"];
     chosen["detrend"] = settings.detrend;

@@ -14,8 +14,8 @@ struct CrossdateSettings {
     std::string reference; ///< File, or empty.
 };
 
-/// Writes what `pithward crossdate --json` gives: { "series": [...], "undated": [...], "site": {...}, "settings":
-/// {...}, "remarks": [...] }, every key there, null where nothing is known; never a number that isn't one.
+/// Writes what `pithward crossdate --json` gives: { "series": [...], "undated": [...], "pairs": [...], "site": {...},
+/// "settings": {...}, "remarks": [...] }, every key there, null where nothing is known; never a number that isn't one.
 [[nodiscard]] Outcome<void> write_crossdate_json(std::ostream& out, const dating::CrossdateResult& result,
                                                  const CrossdateSettings& settings);
 

@@ -94,6 +94,17 @@ TEST_F(Commands, CrossdateWritesTheJsonOfTheDesign) {
     EXPECT_EQ(run("crossdate clean.rwl --json a.json --force"), 0);
 }
 
+TEST_F(Commands, CrossdateTellsOfEveryPairWhenAsked) {
+    ASSERT_EQ(run("crossdate mistaken.rwl --pairs --quiet"), 0) << said_;
+    EXPECT_NE(out_.find("T10b         T11a            150"), std::string::npos) << out_;
+    EXPECT_NE(out_.find("as dated, by chance"), std::string::npos) << out_;
+    ASSERT_EQ(run("crossdate mistaken.rwl --pairs --json - --quiet"), 0) << said_;
+    EXPECT_NE(out_.find("\"first\": \"T10a\",\n   \"second\": \"T10b\",\n   \"same_tree\": true"), std::string::npos);
+    EXPECT_NE(out_.find("\"positions\":"), std::string::npos);
+    ASSERT_EQ(run("crossdate mistaken.rwl --json - --quiet"), 0) << said_;
+    EXPECT_NE(out_.find("\"pairs\": null"), std::string::npos) << "not asked for";
+}
+
 TEST_F(Commands, CrossdateFindsAPlaceForSeriesWithoutYears) {
     ASSERT_EQ(run("crossdate dead.csv --against clean.rwl --json -"), 0) << said_;
     EXPECT_NE(out_.find("\"first_year\": 1880"), std::string::npos) << out_;

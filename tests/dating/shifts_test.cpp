@@ -1,4 +1,5 @@
 #include "libcore/dating/agreement.h"
+#include "libcore/dating/pair_results.h"
 #include "libcore/dating/pairs.h"
 #include "libcore/dating/segments.h"
 #include "libcore/dating/shifts.h"
@@ -99,6 +100,40 @@ TEST(EveryPair, IsWhatOneByOneGives) {
     const SiteTable table = site_table(
         {noise(1800, 90, dice), noise(1820, 100, dice), noise(1790, 45, dice), noise(1880, 60, dice)}, {0, 1, 2, 3});
     expect_as_one_by_one(table, 30);
+}
+
+TEST(EveryPair, IsToldWithItsChanceWhereItFitsBest) {
+    Dice dice(21);
+    const YearSeries right = noise(1800, 120, dice);
+    YearSeries early = right; // Dated three years too early.
+    early.first_year -= 3;
+    const YearSeries brief = noise(1800, 20, dice);
+    const SiteTable table = site_table({right, early, brief}, {0, 1, 2});
+    const auto pairs = pair_results(table);
+    ASSERT_EQ(pairs.size(), 3U);
+    EXPECT_EQ(pairs[0].first, 0U);
+    EXPECT_EQ(pairs[0].second, 1U);
+    EXPECT_EQ(pairs[0].overlap, 117);
+    EXPECT_LT(*pairs[0].r, 0.5);
+    ASSERT_TRUE(pairs[0].best);
+    EXPECT_EQ(pairs[0].best->match.shift, -3) << "the first is to be moved to the years of the second";
+    EXPECT_NEAR(pairs[0].best->match.r, 1.0, 1e-9);
+    EXPECT_LT(pairs[0].best->chance_of_best, 1e-12);
+    const auto one_by_one = every_shift(table.column(0), table.column(1), least_pair_overlap);
+    EXPECT_EQ(pairs[0].positions, static_cast<int>(one_by_one.size()));
+    EXPECT_FALSE(pairs[1].r) << "too few years in common";
+    EXPECT_FALSE(pairs[1].best);
+    EXPECT_EQ(pairs[1].positions, 0);
+}
+
+TEST(EveryPair, HasTheChanceThatOneByOneGives) {
+    Dice dice(22);
+    const SiteTable table = site_table({noise(1800, 90, dice), noise(1820, 100, dice)}, {0, 1});
+    const PairResult pair = pair_results(table).at(0);
+    const RankedMatch expected = ranked(every_shift(table.column(0), table.column(1), least_pair_overlap), 1).at(0);
+    EXPECT_EQ(pair.best->match.shift, expected.match.shift);
+    EXPECT_NEAR(pair.best->match.t, expected.match.t, 1e-6);
+    EXPECT_NEAR(pair.best->chance_of_best, expected.chance_of_best, 1e-9);
 }
 
 TEST(EveryPair, IsWhatOneByOneGivesWithGaps) {

@@ -95,5 +95,35 @@ TEST(FindingEdits, AProposalAboutWhatIsGoneIsRefused) {
     EXPECT_FALSE(settle_finding(reading, FindingId{6}, Finding::State::KeptAsItIs, "", 100).has_value());
 }
 
+TEST(FindingEdits, AFindingIsNotedAndSettledInOneEdit) {
+    Reading reading = test::straight_reading({1, 2, 4});
+    Finding finding;
+    finding.kind = FindingKind::Slip;
+    finding.reason = "the other cores say so";
+    finding.change = ProposeAbsentRing{BoundaryId{2}};
+    const auto edit = settle_as(reading, finding, Finding::State::ProposalTaken, 100);
+    ASSERT_TRUE(edit.has_value()) << edit.error().line();
+    const Reading after = apply(reading, *edit).value();
+    ASSERT_EQ(after.findings.size(), 1U);
+    EXPECT_EQ(after.findings[0].id, FindingId{100});
+    EXPECT_EQ(after.findings[0].state, Finding::State::ProposalTaken);
+    EXPECT_EQ(after.absent_rings.at(0).at, BoundaryId{2});
+    EXPECT_EQ(apply(after, inverse(*edit)).value(), reading);
+}
+
+TEST(FindingEdits, AFindingThatIsThereBecomesWhatIsNoted) {
+    const Reading reading = with_finding(ProposeAbsentRing{BoundaryId{2}});
+    Finding other = reading.findings[0];
+    other.change = ProposeRemoval{BoundaryId{3}};
+    const Reading noted = apply(reading, note_finding(reading, other, FindingId{100})).value();
+    EXPECT_EQ(noted.findings, std::vector{other});
+    const Reading settled =
+        apply(reading, settle_as(reading, other, Finding::State::ProposalTaken, 100).value()).value();
+    ASSERT_EQ(settled.findings.size(), 1U);
+    EXPECT_EQ(settled.findings[0].id, FindingId{5});
+    EXPECT_EQ(settled.boundaries.size(), 2U);
+    EXPECT_TRUE(settled.absent_rings.empty());
+}
+
 } // namespace
 } // namespace pithward

@@ -90,7 +90,9 @@ const std::vector<Row>& table() {
         {"app/bench/panels",
          {"libcore", "libimaging", "app/picture", "app/bench/look", "app/bench/model", "app/bench/control"},
          {Qt}},
-        {"app/bench/window", {"libcore", "libimaging", "app/picture", "app/bench", "app/project", "app/review"}, {Qt}},
+        {"app/bench/window",
+         {"libcore", "libimaging", "app/picture", "app/bench", "app/project", "app/review", "app/site"},
+         {Qt}},
         // A project at the bench: its store, what it holds, how the two are tied.
         {"app/project",
          {"libcore", "libimaging", "app/picture", "app/bench/look", "app/bench/model", "app/bench/control"},
@@ -99,6 +101,10 @@ const std::vector<Row>& table() {
         {"app/review",
          {"libcore", "libimaging", "app/picture", "app/bench/look", "app/bench/model", "app/bench/scan_view",
           "app/bench/lanes", "app/bench/panels", "app/project"},
+         {Qt}},
+        // The site by its series: dating, and what is done about a slip.
+        {"app/site",
+         {"libcore", "app/picture", "app/bench/look", "app/bench/model", "app/bench/panels", "app/project"},
          {Qt}},
         // How a core is drawn, in the window and in a file alike.
         {"app/picture", {"libcore", "libimaging"}, {Qt}},

@@ -216,6 +216,12 @@ std::span<const ActionSpec> action_table() {
         ActionSpec{ShowReview, Menu::Review, QT_TRANSLATE_NOOP("Actions", "To the &review"),
                    QT_TRANSLATE_NOOP("Actions", "See what waits for a second person, the worst first."), "", "Ctrl+2",
                    Needs::Project, not_in_bar, same_group},
+        ActionSpec{
+            ShowSite, Menu::Review, QT_TRANSLATE_NOOP("Actions", "To the &site"),
+            QT_TRANSLATE_NOOP(
+                "Actions",
+                "See how the series of the site go with each other, and where a ring is missing or counted twice."),
+            "", "Ctrl+3", Needs::Project, not_in_bar, same_group},
         ActionSpec{PassQueued, Menu::Review, QT_TRANSLATE_NOOP("Actions", "&Pass and go on"),
                    QT_TRANSLATE_NOOP("Actions", "It was settled rightly; go to the next."), "", "O", Needs::Queue,
                    not_in_bar, new_group},
@@ -226,7 +232,7 @@ std::span<const ActionSpec> action_table() {
                    QT_TRANSLATE_NOOP("Actions", "Write a comment that goes with the verdict."), "", "I", Needs::Queue,
                    not_in_bar, same_group},
         ActionSpec{OpenQueued, Menu::Review, QT_TRANSLATE_NOOP("Actions", "&Open on the bench"),
-                   QT_TRANSLATE_NOOP("Actions", "Go to this place on the bench."), "", "G", Needs::Queue, not_in_bar,
+                   QT_TRANSLATE_NOOP("Actions", "Go to this place on the bench."), "", "G", Needs::Place, not_in_bar,
                    same_group},
         ActionSpec{
             OtherQueue, Menu::Review, QT_TRANSLATE_NOOP("Actions", "Analysts' &list, or back"),
@@ -235,11 +241,12 @@ std::span<const ActionSpec> action_table() {
             "", "Q", Needs::Project, not_in_bar, same_group},
 
         ActionSpec{ZoomIn, Menu::View, QT_TRANSLATE_NOOP("Actions", "Zoom &in"),
-                   QT_TRANSLATE_NOOP("Actions", "Come closer."), "zoom-in", "+ =", Needs::View, in_bar, same_group},
+                   QT_TRANSLATE_NOOP("Actions", "Come closer."), "zoom-in", "+ =", Needs::Picture, in_bar, same_group},
         ActionSpec{ZoomOut, Menu::View, QT_TRANSLATE_NOOP("Actions", "Zoom &out"),
-                   QT_TRANSLATE_NOOP("Actions", "Step back."), "zoom-out", "-", Needs::View, in_bar, same_group},
+                   QT_TRANSLATE_NOOP("Actions", "Step back."), "zoom-out", "-", Needs::Picture, in_bar, same_group},
         ActionSpec{ShowAll, Menu::View, QT_TRANSLATE_NOOP("Actions", "&Whole scan"),
-                   QT_TRANSLATE_NOOP("Actions", "Show the whole scan."), "whole", "0", Needs::View, in_bar, same_group},
+                   QT_TRANSLATE_NOOP("Actions", "Show the whole scan, or all years."), "whole", "0", Needs::Picture,
+                   in_bar, same_group},
         ActionSpec{ShowPixels, Menu::View, QT_TRANSLATE_NOOP("Actions", "&Full size"),
                    QT_TRANSLATE_NOOP("Actions", "Show each pixel of the scan as one on the screen."), "", "1",
                    Needs::View, not_in_bar, same_group},
@@ -313,6 +320,10 @@ bool enabled(Needs needs, const BenchState& state) {
         return state.recorded;
     case Needs::Queue:
         return state.queue;
+    case Needs::Picture:
+        return state.view || state.picture;
+    case Needs::Place:
+        return state.queue || state.place;
     }
     return true;
 }

@@ -77,6 +77,7 @@ enum class ActionId {
     NextToDo,
     ShowBench,
     ShowReview,
+    ShowSite,
     ShowHistory,
     CompareReadings,
     PassQueued,
@@ -87,7 +88,23 @@ enum class ActionId {
 };
 
 /// What has to be there for an action to make sense.
-enum class Needs { Nothing, Scan, Scale, Core, Boundary, Finding, Undo, Redo, Work, View, Project, Recorded, Queue };
+enum class Needs {
+    Nothing,
+    Scan,
+    Scale,
+    Core,
+    Boundary,
+    Finding,
+    Undo,
+    Redo,
+    Work,
+    View,
+    Picture,
+    Project,
+    Recorded,
+    Queue,
+    Place
+};
 
 enum class Menu { File, Edit, Core, Review, View, Colours, Help };
 
@@ -121,6 +138,8 @@ struct BenchState {
     bool recorded = false;  ///< The present core is one of the project.
     bool queue = false;     ///< The review is shown, and something waits.
     bool only_seen = false; ///< What is shown may be looked at, not changed.
+    bool picture = false;   ///< Years are shown that can be come closer to.
+    bool place = false;     ///< Something is shown that has a place on the bench.
 };
 [[nodiscard]] bool enabled(Needs needs, const BenchState& state);
 

@@ -15,6 +15,7 @@ namespace {
 
 constexpr int place_role = FindingDelegate::body_role + 1;
 constexpr int leg_role = FindingDelegate::body_role + 2;
+constexpr int kind_role = FindingDelegate::body_role + 3;
 
 } // namespace
 
@@ -61,6 +62,7 @@ void FindingsList::refill() {
         item->setData(FindingDelegate::body_role, body);
         item->setData(place_role, QPointF(finding.at.x, finding.at.y));
         item->setData(leg_role, QVariant::fromValue(finding.leg));
+        item->setData(kind_role, static_cast<int>(finding.kind));
         item->setData(Qt::AccessibleDescriptionRole, body);
     }
     setCurrentRow(std::min(row, count() - 1)); // an edit elsewhere leaves the place in the list
@@ -82,6 +84,18 @@ void FindingsList::step(int by) {
     const int next = currentRow() < 0 ? (by > 0 ? 0 : count() - 1) : (currentRow() + by + count()) % count();
     setCurrentRow(next);
     choose(item(next));
+}
+
+bool FindingsList::show_at(ImagePoint at, FindingKind kind) {
+    for (int row = 0; row < count(); ++row) {
+        if (item(row)->data(place_role).toPointF() == QPointF(at.x, at.y) &&
+            item(row)->data(kind_role).toInt() == static_cast<int>(kind)) {
+            setCurrentRow(row);
+            choose(item(row));
+            return true;
+        }
+    }
+    return false;
 }
 
 void FindingsList::choose(const QListWidgetItem* item) {

@@ -17,6 +17,8 @@ public:
     /// Goes to the next or the previous finding, round the end.
     void step(int by);
 
+    /// Goes to the finding of this kind at this place; false where there is none.
+    bool show_at(ImagePoint at, FindingKind kind);
     /// Goes to this row, or the last one before it, when the list has followed the edit that was just made.
     void show_after_refill(int row);
 

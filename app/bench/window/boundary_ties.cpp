@@ -6,6 +6,7 @@
 #include "app/bench/tools/two_point_tool.h"
 #include "app/bench/window/main_window.h"
 #include "app/picture/nearest_mark.h"
+#include "app/site/site_page.h"
 
 #include <QInputDialog>
 #include <QLabel>
@@ -110,6 +111,10 @@ void MainWindow::take_under_cursor() {
 }
 
 void MainWindow::settle(Finding::State state) {
+    if (front_ == Front::Site) {
+        site_->settle(state);
+        return;
+    }
     if (findings_->currentRow() < 0) {
         findings_->step(1); // nothing is settled unseen
         return;

@@ -17,6 +17,7 @@
 #include "app/project/core_details.h"
 #include "app/project/project_list.h"
 #include "app/review/review_page.h"
+#include "app/site/site_page.h"
 #include "libcore/edit/edit_log.h"
 
 #include <QDragEnterEvent>
@@ -48,6 +49,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     , project_list_(new ProjectList(desk_))
     , details_(new CoreDetails(desk_, control_.model()))
     , review_(new ReviewPage(desk_))
+    , site_(new SitePage(desk_))
     , findings_(new FindingsList(control_.model()))
     , messages_(new MessageBar)
     , hint_(new QLabel)
@@ -69,6 +71,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
                                     actions_.at(ActionId::OpenDemo)));
     pages_->addWidget(build_bench());
     pages_->addWidget(review_);
+    pages_->addWidget(site_);
     setCentralWidget(column({messages_, pages_}));
     build_status_bar();
     bind_actions();
@@ -112,13 +115,14 @@ void MainWindow::refresh() {
     const BenchModel& model = control_.model();
     const BenchScan* scan = model.scan();
     const bool at_work = scan != nullptr || desk_.is_open();
-    pages_->setCurrentIndex(reviewing_ ? 2 : (at_work ? 1 : 0));
-    tools_->setVisible(!reviewing_);
-    zoom_->setVisible(!reviewing_);
+    const bool bench = front_ == Front::Bench;
+    pages_->setCurrentIndex(bench ? (at_work ? 1 : 0) : (front_ == Front::Review ? 2 : 3));
+    tools_->setVisible(bench);
+    zoom_->setVisible(bench);
     setWindowTitle(scan != nullptr ? tr("%1 – Pithward").arg(QString::fromStdString(scan->opened->name()))
                                    : tr("Pithward"));
     show_project();
-    actions_.follow(reviewing_ ? review_state() : bench_state());
+    actions_.follow(bench ? bench_state() : (front_ == Front::Review ? review_state() : site_state()));
 }
 
 BenchState MainWindow::bench_state() const {
@@ -138,6 +142,8 @@ BenchState MainWindow::bench_state() const {
             .project = desk_.is_open(),
             .recorded = desk_.present().has_value(),
             .queue = false,
+            .picture = false,
+            .place = false,
             .only_seen = model.only_seen()};
 }
 

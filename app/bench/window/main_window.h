@@ -30,6 +30,7 @@ class ReadingPanel;
 class ReviewPage;
 class ScanView;
 class SeriesPlot;
+class SitePage;
 class StripLane;
 class WindowMemory;
 
@@ -54,6 +55,7 @@ public:
     [[nodiscard]] Actions& actions() { return actions_; }
     [[nodiscard]] ProjectDesk& desk() { return desk_; }
     [[nodiscard]] ReviewPage& review() { return *review_; }
+    [[nodiscard]] SitePage& site() { return *site_; }
     [[nodiscard]] ProjectList& project_list() { return *project_list_; }
 
     /// Lets the path of one core go on along that of another, as one edit. What can't be is told.
@@ -77,13 +79,21 @@ private:
     void bind_scale();
     void bind_project();
     void bind_review();
-    void show_review(bool shown);
+    void bind_site();
+    /// The pages that a project has.
+    enum class Front { Bench, Review, Site };
+    void show_front(Front front);
     void show_history();
     void compare_readings();
     /// The core that is looked at, on the bench or in the review.
     [[nodiscard]] std::optional<record::CoreId> core_in_front() const;
     void open_queued();
+    void open_goal(ReadingId reading);
     void go_to_goal();
+    void zoom_in_front(double factor);
+    void show_all_in_front();
+    void step_finding(int by);
+    void stop_work();
     /// The view of the bench, or that of the review where it is shown.
     [[nodiscard]] ScanView& view_in_front();
     void tie_project();
@@ -126,6 +136,7 @@ private:
     void refresh();
     [[nodiscard]] BenchState bench_state() const;
     [[nodiscard]] BenchState review_state() const;
+    [[nodiscard]] BenchState site_state() const;
     void point_at_ring(int number);
     void ask_for_scans();
     void ask_for_export(const ExportFormat& format);
@@ -149,6 +160,7 @@ private:
     ProjectList* project_list_;
     CoreDetails* details_;
     ReviewPage* review_;
+    SitePage* site_;
     FindingsList* findings_;
     MessageBar* messages_;
     QWidget* panel_ = nullptr;
@@ -166,10 +178,17 @@ private:
     QToolBar* tools_ = nullptr;
     QObject* hold_ = nullptr;    ///< Tells of a key held down, also while parts of the window go.
     bool details_wanted_ = true; ///< Field data is to be seen where there is any.
-    bool reviewing_ = false;     ///< The review is shown in the place of the bench.
-    std::optional<std::pair<ReadingId, ImagePoint>> goal_; ///< Where to go when this reading is on the bench.
-    std::function<void()> when_shown_;                     ///< What is to be done on a scan as soon as it is shown.
-    bool closing_ = false;                                 ///< The window is to close when all is written.
+    Front front_ = Front::Bench;
+    /// Where to go when a reading is on the bench.
+    struct Goal {
+        ReadingId reading;
+        ImagePoint at;
+        bool as_slip = false; ///< A slip is noted there, which is to be chosen when it has come.
+        bool seen = false;    ///< The view has gone there.
+    };
+    std::optional<Goal> goal_;
+    std::function<void()> when_shown_; ///< What is to be done on a scan as soon as it is shown.
+    bool closing_ = false;             ///< The window is to close when all is written.
 };
 
 } // namespace pithward::bench

@@ -38,14 +38,14 @@ void MainWindow::bind_actions() {
         panel_->show();
         reading_->focus_year();
     });
-    actions_.on(NextFinding, [this] { findings_->step(1); });
-    actions_.on(PreviousFinding, [this] { findings_->step(-1); });
+    actions_.on(NextFinding, [this] { step_finding(1); });
+    actions_.on(PreviousFinding, [this] { step_finding(-1); });
     actions_.on(NextCore, [this] { control_.step_core(1); });
     actions_.on(PreviousCore, [this] { control_.step_core(-1); });
-    actions_.on(Cancel, [this] { control_.jobs().cancel(); });
-    actions_.on(ZoomIn, [this] { view_in_front().zoom(1.5); });
-    actions_.on(ZoomOut, [this] { view_in_front().zoom(1.0 / 1.5); });
-    actions_.on(ShowAll, [this] { view_in_front().show_all(); });
+    actions_.on(Cancel, [this] { stop_work(); });
+    actions_.on(ZoomIn, [this] { zoom_in_front(1.5); });
+    actions_.on(ZoomOut, [this] { zoom_in_front(1.0 / 1.5); });
+    actions_.on(ShowAll, [this] { show_all_in_front(); });
     actions_.on(ShowPixels, [this] { view_in_front().show_pixels(); });
     actions_.on(GoToBark, [this] { go_to_end(true); });
     actions_.on(GoToPith, [this] { go_to_end(false); });
@@ -64,6 +64,7 @@ void MainWindow::bind_actions() {
     bind_scale();
     bind_project();
     bind_review();
+    bind_site();
 }
 
 void MainWindow::tie_parts() {

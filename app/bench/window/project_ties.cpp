@@ -75,8 +75,9 @@ void MainWindow::show_project() {
     if (desk_.is_open()) {
         const QString project = QString::fromStdString(desk_.overview().file.stem().string());
         const QString shown = name_of_present();
-        if (reviewing_) {
-            setWindowTitle(tr("Review, %1 – Pithward").arg(project));
+        if (front_ != Front::Bench) {
+            const QString page = front_ == Front::Review ? tr("Review") : tr("Site");
+            setWindowTitle(tr("%1, %2 – Pithward").arg(page, project));
             return;
         }
         setWindowTitle(shown.isEmpty() ? tr("%1 – Pithward").arg(project)

@@ -1,3 +1,4 @@
+#include "app/bench/panels/findings_list.h"
 #include "app/bench/panels/message_bar.h"
 #include "app/bench/scan_view/scan_view.h"
 #include "app/bench/window/main_window.h"
@@ -5,6 +6,7 @@
 #include "app/review/core_viewer.h"
 #include "app/review/history_view.h"
 #include "app/review/review_page.h"
+#include "app/site/site_page.h"
 
 #include <QLabel>
 #include <QStackedWidget>
@@ -16,16 +18,16 @@ namespace pithward::bench {
 
 void MainWindow::bind_review() {
     using enum ActionId;
-    actions_.on(ShowBench, [this] { show_review(false); });
-    actions_.on(ShowReview, [this] { show_review(true); });
+    actions_.on(ShowBench, [this] { show_front(Front::Bench); });
+    actions_.on(ShowReview, [this] { show_front(Front::Review); });
     actions_.on(ShowHistory, [this] { show_history(); });
     actions_.on(CompareReadings, [this] { compare_readings(); });
     actions_.on(PassQueued, [this] { review_->judge(Verdict::Passed); });
     actions_.on(ReturnQueued, [this] { review_->judge(Verdict::Returned); });
     actions_.on(CommentQueued, [this] { review_->focus_comment(); });
-    actions_.on(OpenQueued, [this] { open_queued(); });
+    actions_.on(OpenQueued, [this] { front_ == Front::Site ? site_->see_wood() : open_queued(); });
     actions_.on(OtherQueue, [this] {
-        show_review(true);
+        show_front(Front::Review);
         review_->show_other_list();
     });
     review_->add_buttons({actions_.at(PassQueued), actions_.at(ReturnQueued), actions_.at(OpenQueued)});
@@ -34,38 +36,53 @@ void MainWindow::bind_review() {
     connect(&control_.model(), &BenchModel::changed, this, &MainWindow::go_to_goal);
 }
 
-void MainWindow::show_review(bool shown) {
-    reviewing_ = shown && desk_.is_open();
+void MainWindow::show_front(Front front) {
+    front_ = desk_.is_open() ? front : Front::Bench;
     hint_->clear();
     refresh();
-    if (!reviewing_) {
+    if (front_ == Front::Bench) {
         view_->setFocus();
     }
 }
 
 ScanView& MainWindow::view_in_front() {
-    return reviewing_ ? review_->viewer().view() : *view_;
+    return front_ == Front::Review ? review_->viewer().view() : *view_;
 }
 
 void MainWindow::open_queued() {
     if (const auto place = review_->place()) {
-        goal_ = place->second ? std::optional(std::pair(place->first, *place->second)) : std::nullopt;
-        show_review(false);
-        desk_.open_reading(place->first);
-        QTimer::singleShot(0, this, &MainWindow::go_to_goal); // where it is shown already
+        goal_ = place->second ? std::optional(Goal{place->first, *place->second}) : std::nullopt;
+        open_goal(place->first);
     }
+}
+
+void MainWindow::open_goal(ReadingId reading) {
+    show_front(Front::Bench);
+    desk_.open_reading(reading);
+    QTimer::singleShot(0, this, &MainWindow::go_to_goal); // where it is shown already
 }
 
 void MainWindow::go_to_goal() {
     const Document* document = control_.model().document();
-    if (goal_ && document != nullptr && control_.model().home()->recorded && document->reading().id == goal_->first) {
-        view_->go_to(goal_->second);
+    if (!goal_ || document == nullptr || !control_.model().home()->recorded ||
+        document->reading().id != goal_->reading) {
+        return;
+    }
+    const Goal goal = *goal_;
+    if (!goal.seen) {
+        goal_->seen = true;
+        view_->go_to(goal.at);
+    }
+    if (!goal.as_slip || findings_->show_at(goal.at, FindingKind::Slip)) {
         goal_.reset();
     }
 }
 
 std::optional<record::CoreId> MainWindow::core_in_front() const {
-    return reviewing_ && review_->shown() ? std::optional(review_->shown()->core.id) : desk_.present();
+    if (front_ == Front::Site) {
+        return site_->core();
+    }
+    return front_ == Front::Review && review_->shown() ? std::optional(review_->shown()->core.id) : desk_.present();
 }
 
 void MainWindow::compare_readings() {

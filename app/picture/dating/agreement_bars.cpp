@@ -1,7 +1,5 @@
 #include "app/picture/dating/agreement_bars.h"
 
-#include "app/picture/dating/ink.h"
-
 #include <algorithm>
 
 namespace pithward::picture {
@@ -23,7 +21,7 @@ QString signed_number(int years) {
 } // namespace
 
 void paint_agreement(QPainter& painter, const YearAxis& axis, const QRectF& place,
-                     std::span<const dating::Segment> segments) {
+                     std::span<const dating::Segment> segments, const Inks& inks) {
     constexpr double gap = 0.6;
     constexpr double shallow = 3.0;
     for (std::size_t i = 0; i < segments.size(); ++i) {
@@ -39,18 +37,18 @@ void paint_agreement(QPainter& painter, const YearAxis& axis, const QRectF& plac
         const QRectF bar = size >= 0.0
                                ? QRectF(left, place.bottom() - size * place.height(), breadth, size * place.height())
                                : QRectF(left, place.bottom(), breadth, std::min(1.0, -size) * shallow);
-        painter.setPen(QPen(moved ? warning_ink : dark_ink, 0.7));
-        painter.setBrush(moved ? QBrush(Qt::white) : QBrush(QColor(0x55, 0x5b, 0x60)));
+        painter.setPen(QPen(moved ? inks.warning : inks.dark, 0.7));
+        painter.setBrush(moved ? inks.ground : inks.bar);
         painter.drawRect(bar);
         if (moved) {
             painter.setFont(sheet_font(8.0));
-            painter.setPen(warning_ink);
+            painter.setPen(inks.warning);
             painter.drawText(QRectF(left - 12.0, std::max(place.top() - 9.0, bar.top() - 10.0), breadth + 24.0, 10.0),
                              Qt::AlignCenter, signed_number(segment.best_shift));
         }
     }
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(soft_ink, 0.5));
+    painter.setPen(QPen(inks.soft, 0.5));
     if (!segments.empty()) {
         painter.drawLine(QPointF(axis.at(segments.front().from - 0.5), place.bottom()),
                          QPointF(axis.at(segments.back().to + 0.5), place.bottom()));

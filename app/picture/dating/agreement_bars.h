@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/picture/dating/ink.h"
 #include "app/picture/dating/year_axis.h"
 #include "libcore/dating/segments.h"
 
@@ -12,6 +13,6 @@ namespace pithward::picture {
 /// correlation (1: the whole of `place`). A full bar fits best as dated; an open one fits better with its years moved,
 /// which stands over it with the years to add. Disagreement hangs below the line.
 void paint_agreement(QPainter& painter, const YearAxis& axis, const QRectF& place,
-                     std::span<const dating::Segment> segments);
+                     std::span<const dating::Segment> segments, const Inks& inks = print_inks());
 
 } // namespace pithward::picture

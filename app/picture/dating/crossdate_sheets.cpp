@@ -3,6 +3,7 @@
 #include "app/picture/dating/agreement_bars.h"
 #include "app/picture/dating/ink.h"
 #include "app/picture/dating/legend.h"
+#include "app/picture/dating/series_lines.h"
 #include "app/picture/dating/slip_marks.h"
 
 #include <algorithm>
@@ -71,23 +72,12 @@ QString remarks_of(const dating::DatedResult& series) {
     return words.join(QStringLiteral("; "));
 }
 
-void paint_lines(QPainter& painter, const YearAxis& axis, const QRectF& place, const dating::DatedResult& series) {
-    constexpr double reach = 3.2; // Deviations above and below the mean.
-    const auto height = [&](double value) {
-        return place.center().y() - 0.5 * place.height() * std::clamp(value / reach, -1.0, 1.0);
-    };
-    QPen broad(mean_ink, 3.0);
-    broad.setJoinStyle(Qt::RoundJoin);
-    paint_series(painter, axis, dating::in_deviations(series.others, series.index), broad, height);
-    paint_series(painter, axis, dating::in_deviations(series.index, series.others), QPen(dark_ink, 0.9), height);
-}
-
 void paint_series_row(QPainter& painter, const YearAxis& axis, const QRectF& row, const dating::DatedResult& series) {
     constexpr double bars = 20.0;
     const QRectF lines(axis.left(), row.top() + 16.0, axis.right() - axis.left(), row.height() - 40.0 - bars);
     const QRectF below(axis.left(), lines.bottom() + 8.0, lines.width(), bars);
     axis.paint_lines(painter, row.top(), row.bottom());
-    paint_lines(painter, axis, lines, series);
+    paint_on_others(painter, axis, lines, series);
     paint_agreement(painter, axis, below, series.segments);
     paint_slips(painter, axis, QRectF(lines.left(), row.top() + 2.0, lines.width(), lines.bottom() - row.top()),
                 series.slips, true);

@@ -4,6 +4,19 @@
 
 namespace pithward::picture {
 
+const Inks& print_inks() {
+    static const Inks inks{.ground = Qt::white,
+                           .dark = dark_ink,
+                           .soft = soft_ink,
+                           .mean = mean_ink,
+                           .warning = warning_ink,
+                           .bar = QColor(0x55, 0x5b, 0x60),
+                           .grid = QColor(0xdc, 0xdc, 0xdc),
+                           .interval = QColor(0xd9, 0xdd, 0xe0),
+                           .depth = QColor(0xee, 0xf0, 0xf1)};
+    return inks;
+}
+
 void paint_series(QPainter& painter, const YearAxis& axis, const dating::YearSeries& series, const QPen& pen,
                   const std::function<double(double)>& height) {
     painter.setPen(pen);

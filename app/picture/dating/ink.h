@@ -9,7 +9,22 @@
 
 namespace pithward::picture {
 
-// Told apart by tone and form, so that a print in grey says as much.
+/// What a picture of series is drawn with. Told apart by tone and form, so that a print in grey says as much.
+struct Inks {
+    QColor ground;   ///< What all is drawn on.
+    QColor dark;     ///< The series, and words.
+    QColor soft;     ///< Words and lines beside it.
+    QColor mean;     ///< The mean of the others.
+    QColor warning;  ///< What wants a look.
+    QColor bar;      ///< Inside of a full bar.
+    QColor grid;     ///< Lines at years.
+    QColor interval; ///< Between the limits of an interval.
+    QColor depth;    ///< Under the number of series.
+};
+
+/// Dark on white, for files.
+[[nodiscard]] const Inks& print_inks();
+
 inline const QColor dark_ink(0x16, 0x1a, 0x1d);
 inline const QColor soft_ink(0x6b, 0x70, 0x74);
 inline const QColor mean_ink(0xb4, 0xb9, 0xbd);

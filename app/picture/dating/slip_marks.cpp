@@ -1,7 +1,5 @@
 #include "app/picture/dating/slip_marks.h"
 
-#include "app/picture/dating/ink.h"
-
 namespace pithward::picture {
 
 namespace {
@@ -21,13 +19,13 @@ QPolygonF bracket(double left, double middle, double right, double top, bool dow
             {right, bar + (down ? -ear : ear)}};
 }
 
-void paint_one(QPainter& painter, const YearAxis& axis, const QRectF& place, const dating::Slip& slip,
-               bool with_words) {
+void paint_one(QPainter& painter, const YearAxis& axis, const QRectF& place, const dating::Slip& slip, bool with_words,
+               const Inks& inks) {
     const bool missing = slip.kind == dating::Slip::Kind::RingMissing;
     const double x = axis.at(slip.ring_year());
-    painter.setPen(QPen(warning_ink, 1.0, Qt::DashLine));
+    painter.setPen(QPen(inks.warning, 1.0, Qt::DashLine));
     painter.drawLine(QPointF(x, place.top() + 4.0), QPointF(x, place.bottom()));
-    painter.setPen(QPen(warning_ink, 1.2));
+    painter.setPen(QPen(inks.warning, 1.2));
     painter.setBrush(Qt::NoBrush);
     const double left = std::min(axis.at(slip.ring_from() - 0.5), x - 5.0);
     const double right = std::max(axis.at(slip.ring_to() + 0.5), x + 5.0);
@@ -35,14 +33,18 @@ void paint_one(QPainter& painter, const YearAxis& axis, const QRectF& place, con
     if (!with_words) {
         return;
     }
-    const QString words = QStringLiteral("%1, %2 %")
-                              .arg(QString::fromStdString(dating::words_of(slip)))
-                              .arg(100.0 * slip.probability, 0, 'f', slip.probability > 0.995 ? 1 : 0);
+    constexpr double nearly_sure = 0.995;
+    const QString sure = slip.probability > nearly_sure
+                             ? QStringLiteral("over 99 %")
+                             : QStringLiteral("%1 %").arg(100.0 * slip.probability, 0, 'f', 0);
+    const QString words = QStringLiteral("%1, %2").arg(QString::fromStdString(dating::words_of(slip)), sure);
     painter.setFont(sheet_font(9.0, true));
     const double breadth = painter.fontMetrics().horizontalAdvance(words) + 4.0;
     const bool leftward = right + breadth > axis.right();
     const QRectF box(leftward ? left - breadth - 3.0 : right + 3.0, place.top() - 2.0, breadth, 12.0);
-    painter.fillRect(box, QColor(255, 255, 255, 225));
+    QColor ground = inks.ground;
+    ground.setAlpha(225);
+    painter.fillRect(box, ground);
     if (leftward) {
         painter.drawText(box, Qt::AlignVCenter | Qt::AlignRight, words);
     } else {
@@ -53,9 +55,9 @@ void paint_one(QPainter& painter, const YearAxis& axis, const QRectF& place, con
 } // namespace
 
 void paint_slips(QPainter& painter, const YearAxis& axis, const QRectF& place, std::span<const dating::Slip> slips,
-                 bool with_words) {
+                 bool with_words, const Inks& inks) {
     for (const dating::Slip& slip : slips) {
-        paint_one(painter, axis, place, slip, with_words);
+        paint_one(painter, axis, place, slip, with_words, inks);
     }
 }
 

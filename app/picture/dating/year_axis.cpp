@@ -1,6 +1,7 @@
 #include "app/picture/dating/year_axis.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace pithward::picture {
 
@@ -34,6 +35,11 @@ double YearAxis::at(double year) const {
     return left_ + (right_ - left_) * (year - first_ + 0.5) / (last_ - first_ + 1);
 }
 
+int YearAxis::year_at(double x) const {
+    const double share = right_ > left_ ? (x - left_) / (right_ - left_) : 0.0;
+    return std::clamp(first_ + static_cast<int>(std::floor(share * (last_ - first_ + 1))), first_, last_);
+}
+
 void YearAxis::paint_years(QPainter& painter, double bottom) const {
     constexpr double height = 12.0;
     for (int year = first_multiple(first_, step_); year <= last_; year += step_) {
@@ -42,8 +48,8 @@ void YearAxis::paint_years(QPainter& painter, double bottom) const {
     }
 }
 
-void YearAxis::paint_lines(QPainter& painter, double top, double bottom) const {
-    painter.setPen(QPen(QColor(0xdc, 0xdc, 0xdc), 0.5));
+void YearAxis::paint_lines(QPainter& painter, double top, double bottom, const QColor& ink) const {
+    painter.setPen(QPen(ink, 0.5));
     for (int year = first_multiple(first_, step_); year <= last_; year += step_) {
         painter.drawLine(QPointF(at(year), top), QPointF(at(year), bottom));
     }

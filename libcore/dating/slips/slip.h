@@ -28,7 +28,7 @@ private:
     }
 };
 
-/// In words: "ring 1929 is missing (1927 to 1931)", "ring 1929 is counted twice (1928 to 1929)".
+/// In words: "ring 1929 is missing (1927 to 1931)", "ring 1929 is counted twice (1929 alone)".
 [[nodiscard]] std::string words_of(const Slip& slip);
 
 } // namespace pithward::dating

@@ -6,8 +6,6 @@ namespace pithward::dating {
 
 namespace {
 
-constexpr int beside = 8;
-
 double odds(double probability) {
     const double held = std::clamp(probability, 1e-4, 0.98);
     return held / (1.0 - held);
@@ -27,7 +25,7 @@ std::vector<SlipPlace> places_of(const Slip& slip, const Alignment& alignment, s
     double sum = 0.0;
     for (const DoubtfulPlace& place : places) {
         const int year = place.ring.value() + shift;
-        if (place.too_few != missing || year < slip.from - beside || year > slip.to + beside) {
+        if (place.too_few != missing || !looked_at_for(slip, year)) {
             continue;
         }
         const double weight = expected_in(alignment, missing, year) * odds(place.probability);
@@ -46,6 +44,15 @@ std::vector<SlipPlace> places_of(const Slip& slip, const Alignment& alignment, s
 
 } // namespace
 
+bool looked_at_for(const Slip& slip, int year) {
+    constexpr int beside = 8;
+    return year >= slip.from - beside && year <= slip.to + beside;
+}
+
+int shift_inside(const Slip& slip) {
+    return slip.kind == Slip::Kind::RingMissing ? -1 : 1;
+}
+
 std::vector<std::vector<SlipPlace>> slip_places(std::span<const Slip> slips, const Alignment& alignment,
                                                 int whole_shift, std::span<const DoubtfulPlace> places,
                                                 std::size_t most) {
@@ -54,7 +61,7 @@ std::vector<std::vector<SlipPlace>> slip_places(std::span<const Slip> slips, con
     int shift = whole_shift;
     for (const Slip& slip : slips) {
         result.push_back(places_of(slip, alignment, places, shift, most));
-        shift += slip.kind == Slip::Kind::RingMissing ? -1 : 1;
+        shift += shift_inside(slip);
     }
     return result;
 }
