@@ -1,4 +1,5 @@
 #include "app/batch/chronology.h"
+#include "app/batch/climate.h"
 #include "app/batch/command.h"
 #include "app/batch/convert.h"
 #include "app/batch/create.h"
@@ -24,6 +25,7 @@ std::span<const Command> commands() {
         Command{"report", "Tell of a project as a PDF or HTML: site, method, cores, dating, review", attach_report},
         Command{"crossdate", "Hold series against each other and find rings missing or too many", attach_crossdate},
         Command{"chronology", "Detrend series and average them", attach_chronology},
+        Command{"climate", "Hold a chronology against a monthly climate series", attach_climate},
         Command{"convert", "Convert between series formats", attach_convert},
     };
     return all;

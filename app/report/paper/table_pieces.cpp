@@ -11,7 +11,7 @@ namespace {
 
 constexpr double table_points = 7.5;
 constexpr double beside_cell = 3.5 * page_unit; ///< Free on either side of a cell's text.
-constexpr std::size_t short_table = 9;          ///< Rows.
+constexpr std::size_t short_table = 12;         ///< Rows.
 constexpr double above_cell = 1.8 * page_unit;
 
 /// Where the columns of a table lie.
