@@ -1,4 +1,5 @@
 #include "app/batch/chronology.h"
+#include "app/batch/climate.h"
 #include "app/batch/command.h"
 #include "app/batch/convert.h"
 #include "app/batch/create.h"
@@ -6,6 +7,7 @@
 #include "app/batch/export.h"
 #include "app/batch/history.h"
 #include "app/batch/measure.h"
+#include "app/batch/report.h"
 #include "app/batch/show.h"
 
 #include <array>
@@ -20,15 +22,17 @@ std::span<const Command> commands() {
         Command{"show", "List a project's cores and their readings", attach_show},
         Command{"history", "Tell who did what in a project, and when", attach_history},
         Command{"export", "Write the series of a project, with how much of them was reviewed", attach_export},
+        Command{"report", "Tell of a project as a PDF or HTML: site, method, cores, dating, review", attach_report},
         Command{"crossdate", "Hold series against each other and find rings missing or too many", attach_crossdate},
         Command{"chronology", "Detrend series and average them", attach_chronology},
+        Command{"climate", "Hold a chronology against a monthly climate series", attach_climate},
         Command{"convert", "Convert between series formats", attach_convert},
     };
     return all;
 }
 
 std::span<const char* const> verbs_to_come() {
-    static constexpr std::array verbs{"report"};
+    static constexpr std::array verbs{"labels"};
     return verbs;
 }
 

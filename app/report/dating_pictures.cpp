@@ -1,6 +1,7 @@
 #include "app/report/dating_pictures.h"
 
 #include "app/picture/dating/chronology_sheet.h"
+#include "app/picture/dating/climate_sheet.h"
 #include "app/picture/dating/crossdate_sheets.h"
 #include "app/report/offscreen_gui.h"
 #include "app/report/sheet_file.h"
@@ -37,6 +38,11 @@ Outcome<std::string> agreement_picture(const dating::CrossdateResult& result, co
 Outcome<std::string> chronology_picture(const dating::Chronology& chronology, const std::string& file) {
     const OffscreenGui gui;
     return bytes_of(picture::chronology_sheet(chronology), file);
+}
+
+Outcome<std::string> climate_picture(const results::ClimateResponse& response, const std::string& file) {
+    const OffscreenGui gui;
+    return bytes_of(picture::climate_sheet(response), file);
 }
 
 } // namespace pithward::report

@@ -2,6 +2,7 @@
 
 #include "libcore/dating/chronology.h"
 #include "libcore/dating/crossdate.h"
+#include "libcore/results/climate_response.h"
 #include "libcore/specimen/outcome.h"
 
 #include <string>
@@ -16,5 +17,6 @@ namespace pithward::report {
 [[nodiscard]] Outcome<std::string> series_picture(const dating::CrossdateResult& result, const std::string& file);
 [[nodiscard]] Outcome<std::string> agreement_picture(const dating::CrossdateResult& result, const std::string& file);
 [[nodiscard]] Outcome<std::string> chronology_picture(const dating::Chronology& chronology, const std::string& file);
+[[nodiscard]] Outcome<std::string> climate_picture(const results::ClimateResponse& response, const std::string& file);
 
 } // namespace pithward::report

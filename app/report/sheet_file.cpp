@@ -26,9 +26,8 @@ SheetPage whole(const Sheet& sheet) {
     return {0, sheet.rows.size(), sheet.height() + foot};
 }
 
-Outcome<std::string> svg_bytes(const Sheet& sheet) {
+std::string svg_of_page(const Sheet& sheet, const SheetPage& page) {
     QBuffer buffer;
-    const SheetPage page = whole(sheet);
     QSvgGenerator svg;
     svg.setOutputDevice(&buffer);
     svg.setResolution(static_cast<int>(points_an_inch));
@@ -41,6 +40,10 @@ Outcome<std::string> svg_bytes(const Sheet& sheet) {
     paint_page(painter, sheet, page);
     painter.end();
     return buffer.data().toStdString();
+}
+
+Outcome<std::string> svg_bytes(const Sheet& sheet) {
+    return svg_of_page(sheet, whole(sheet));
 }
 
 Outcome<std::string> png_of_sheet(const Sheet& sheet) {
@@ -107,6 +110,15 @@ Outcome<const SheetFormat*> sheet_format_of(const std::string& file) {
         return fail(file, "its ending names no format of a picture", "use one of .svg, .png, .pdf");
     }
     return found;
+}
+
+std::vector<std::string> sheet_svgs(const Sheet& sheet, double greatest_height) {
+    std::vector<std::string> pictures;
+    for (SheetPage page : pages_of(sheet, greatest_height - foot)) {
+        page.height += foot;
+        pictures.push_back(svg_of_page(sheet, page));
+    }
+    return pictures;
 }
 
 } // namespace pithward::report

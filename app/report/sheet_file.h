@@ -4,6 +4,7 @@
 #include "libcore/specimen/outcome.h"
 
 #include <string>
+#include <vector>
 
 namespace pithward::report {
 
@@ -15,5 +16,8 @@ struct SheetFormat {
 
 /// The format of a file by its ending.
 [[nodiscard]] Outcome<const SheetFormat*> sheet_format_of(const std::string& file);
+
+/// A sheet as SVG pictures none of which is higher than this, in points, unless a single row is.
+[[nodiscard]] std::vector<std::string> sheet_svgs(const picture::Sheet& sheet, double greatest_height);
 
 } // namespace pithward::report

@@ -101,7 +101,7 @@ TEST_F(ProgramTest, ABadScanIsToldBeforeTheOthersAreMeasured) {
 }
 
 TEST_F(ProgramTest, CommandsOfLaterVersionsAreNoScans) {
-    for (const char* verb : {"report"}) {
+    for (const char* verb : {"labels"}) {
         EXPECT_EQ(run(std::string(verb) + " site.pithward --json -"), 2) << verb;
         EXPECT_TRUE(one_line() && says("not in this version yet")) << said();
     }

@@ -53,10 +53,15 @@ const std::vector<Row>& table() {
         {"libcore/dating", {"libcore/specimen"}, {Eigen, Log}},
         // measure: the year of the pith. dating: the growing season.
         {"libcore/field", {"libcore/specimen", "libcore/measure", "libcore/dating"}, {}},
+        // What follows from dated series. dating: series by year.
+        {"libcore/results", {"libcore/specimen", "libcore/measure", "libcore/dating"}, {Eigen, Log}},
         {"libcore/edit", {"libcore/specimen"}, {Json, Log}},
         {"libcore/review", {"libcore/specimen", "libcore/edit"}, {Log}},
         // measure: a reading's JSON tells where on the path each boundary lies. dating: its results are written.
-        {"libcore/formats", {"libcore/specimen", "libcore/measure", "libcore/dating"}, {Json, Csv, Log, System}},
+        // results: a climate series is read, and what it gives is written.
+        {"libcore/formats",
+         {"libcore/specimen", "libcore/measure", "libcore/dating", "libcore/results"},
+         {Json, Csv, Log, System}},
         // The system's headers: whether the file is still the one that was opened.
         // measure: the age that a core tells is written with it. formats: a copy is whole or not there.
         // field: findings about the cores of a tree follow the edits of each.

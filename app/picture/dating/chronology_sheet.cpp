@@ -25,11 +25,11 @@ void paint_head(QPainter& painter, const YearAxis& axis, const QRectF& head, con
 
 } // namespace
 
-Sheet chronology_sheet(const dating::Chronology& chronology) {
+Sheet chronology_sheet(const dating::Chronology& chronology, std::optional<double> breadth) {
     const int first = chronology.years.empty() ? 0 : chronology.years.front().year;
     const int last = chronology.years.empty() ? 0 : chronology.years.back().year;
     const double left = sheet_margin + scale_breadth;
-    const YearAxis axis(first, last, left, left + YearAxis::breadth_for(first, last));
+    const YearAxis axis(first, last, left, left + breadth.value_or(YearAxis::breadth_for(first, last)));
     Sheet sheet{QStringLiteral("Site chronology"), axis.right() + sheet_margin, 70.0, {200.0, 100.0, 110.0}, {}, {}};
     sheet.paint_head = [axis, title = sheet.title](QPainter& painter, const QRectF& head) {
         paint_head(painter, axis, head, title);

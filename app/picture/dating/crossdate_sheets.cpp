@@ -24,10 +24,10 @@ std::pair<int, int> years_of(const dating::CrossdateResult& result) {
     return {first->first_year, last->last_year};
 }
 
-YearAxis axis_of(const dating::CrossdateResult& result) {
+YearAxis axis_of(const dating::CrossdateResult& result, std::optional<double> breadth = {}) {
     const auto [first, last] = years_of(result);
     const double left = sheet_margin + names;
-    return {first, last, left, left + YearAxis::breadth_for(first, last)};
+    return {first, last, left, left + breadth.value_or(YearAxis::breadth_for(first, last))};
 }
 
 QString name_of(const dating::DatedResult& series) {
@@ -132,9 +132,9 @@ Sheet series_sheet(const dating::CrossdateResult& result) {
     return sheet;
 }
 
-Sheet agreement_sheet(const dating::CrossdateResult& result) {
+Sheet agreement_sheet(const dating::CrossdateResult& result, std::optional<double> breadth) {
     constexpr double row = 30.0;
-    const YearAxis axis = axis_of(result);
+    const YearAxis axis = axis_of(result, breadth);
     Sheet sheet{QStringLiteral("Where the series agree, through time"), axis.right() + sheet_margin, 82.0, {}, {}, {}};
     sheet.rows.assign(result.dated.size(), row);
     sheet.paint_head = [axis, title = sheet.title, length = result.length](QPainter& painter, const QRectF& head) {

@@ -1,0 +1,78 @@
+#include "app/batch/site_record.h"
+#include "libcore/dating/dated_part.h"
+#include "libcore/measure/doubtful_places.h"
+
+#include <map>
+#include <set>
+#include <utility>
+
+namespace pithward::batch {
+
+namespace {
+
+/// The series of one site and species.
+struct GroupSeries {
+    std::size_t cores = 0;
+    dating::CrossdateInput input;
+};
+
+void add_series(GroupSeries& group, const report::CoreRecord& core) {
+    ++group.cores;
+    const WidthSeries widths = width_series(core.name, dating::dated_part(core.measured->series));
+    dating::TreeSeries series{core.name, core.entry.tree.id, dating::widths_of(widths)};
+    if (series.widths.size() == 0) {
+        return;
+    }
+    if (!widths.dated) {
+        group.input.undated.push_back(std::move(series));
+        return;
+    }
+    group.input.dated.push_back(std::move(series));
+    auto wood = doubtful_places(core.measured->reading, core.measured->series);
+    group.input.wood.push_back(wood ? std::move(*wood) : std::vector<DoubtfulPlace>());
+}
+
+std::size_t trees_of(const std::vector<dating::TreeSeries>& series) {
+    std::set<std::string> trees;
+    for (const dating::TreeSeries& one : series) {
+        trees.insert(one.tree);
+    }
+    return trees.size();
+}
+
+} // namespace
+
+std::vector<report::DatedGroup> dated_groups(const std::vector<report::CoreRecord>& cores,
+                                             const dating::CrossdateOptions& crossdating,
+                                             const dating::IndexOptions& averaging) {
+    std::vector<std::pair<std::string, std::string>> order;
+    std::map<std::pair<std::string, std::string>, GroupSeries> groups;
+    for (const report::CoreRecord& core : cores) {
+        if (!core.measured) {
+            continue;
+        }
+        const std::pair key{core.entry.site.id, core.entry.tree.species};
+        if (!groups.contains(key)) {
+            order.push_back(key);
+        }
+        add_series(groups[key], core);
+    }
+    std::vector<report::DatedGroup> results;
+    for (const auto& key : order) {
+        const GroupSeries& series = groups[key];
+        report::DatedGroup& group = results.emplace_back();
+        group.name = key.first + ", " + (key.second.empty() ? "species not told" : key.second);
+        group.cores = series.cores;
+        if (trees_of(series.input.dated) < 2) {
+            group.reason =
+                "Fewer than two trees of it are dated, so there is nothing to hold its series against. Their years "
+                "rest on counting and on the date of coring alone.";
+            continue;
+        }
+        group.crossdated = dating::crossdate(series.input, crossdating);
+        group.chronology = dating::chronology(series.input.dated, averaging);
+    }
+    return results;
+}
+
+} // namespace pithward::batch
