@@ -120,25 +120,33 @@ void SitePage::open_year(int year) {
 }
 
 void SitePage::settle(Finding::State state) {
+    const auto dating = work_.dating();
+    const SiteLine* shown = line();
     const dating::SlipPlace* place = slip_panel_->place();
-    if (place == nullptr || work_.busy()) {
+    if (!dating || shown == nullptr || place == nullptr || work_.busy()) {
         return;
     }
-    const SiteCore& core = work_.dating()->core(*line());
-    Finding finding = dating::slip_finding(*slip_panel_->slip(), *place);
-    finding.id = slip_panel_->noted() != nullptr ? slip_panel_->noted()->id : FindingId{};
-    const auto build = [finding, state](const Document& document) {
+    const SiteCore& core = dating->core(*shown);
+    const auto build = [finding = finding_at(*place), state](const Document& document) {
         return settle_as(document.reading(), finding, state, document.fresh_id());
     };
-    desk_.make(core.reading.id, of_what_was_dated(work_.dating(), core, build), [this](bool /*done*/) { refresh(); });
+    desk_.make(core.reading.id, of_what_was_dated(dating, core, build), [this](bool /*done*/) { refresh(); });
+}
+
+Finding SitePage::finding_at(const dating::SlipPlace& place) const {
+    Finding finding = dating::slip_finding(*slip_panel_->slip(), place);
+    const Finding* noted = slip_panel_->noted();
+    finding.id = noted != nullptr ? noted->id : FindingId{};
+    return finding;
 }
 
 void SitePage::see_wood() {
+    const auto dating = work_.dating();
     const SiteLine* shown = line();
-    if (shown == nullptr) {
+    if (!dating || shown == nullptr) {
         return;
     }
-    const SiteCore& core = work_.dating()->core(*shown);
+    const SiteCore& core = dating->core(*shown);
     const dating::SlipPlace* place = slip_panel_->place();
     if (place == nullptr) { // where the years are counted from
         if (!core.reading.boundaries.empty()) {
@@ -148,31 +156,28 @@ void SitePage::see_wood() {
     }
     const Finding* noted = slip_panel_->noted();
     const bool settled = noted != nullptr && noted->state != Finding::State::Open;
-    if (settled || !desk_.overview().can_change) {
-        emit bench_wanted(core.reading.id, place->place.at, false);
-        return;
+    const bool there = noted != nullptr && noted->at == place->place.at;
+    if (settled || there || !desk_.overview().can_change) {
+        emit bench_wanted(core.reading.id, place->place.at, there && !settled);
+    } else {
+        note_slip(dating, core, finding_at(*place));
     }
-    Finding finding = dating::slip_finding(*slip_panel_->slip(), *place);
-    finding.id = noted != nullptr ? noted->id : FindingId{};
-    if (noted != nullptr && noted->at == finding.at) {
-        emit bench_wanted(core.reading.id, finding.at, true);
-        return;
-    }
+}
+
+void SitePage::note_slip(std::shared_ptr<const SiteDating> dating, const SiteCore& core, const Finding& finding) {
     const auto build = [finding](const Document& document) -> Outcome<Edit> {
         return note_finding(document.reading(), finding, FindingId{document.fresh_id()});
     };
-    desk_.make(core.reading.id, of_what_was_dated(work_.dating(), core, build),
-               [this, reading = core.reading.id, at = finding.at,
-                was_passed = core.reading.state == Reading::State::Passed](bool done) {
-                   if (done) {
-                       if (was_passed) {
-                           emit told(
-                               tr("This reading was passed. With a finding open it waits for its analyst, and then "
-                                  "for a second person again."));
-                       }
-                       emit bench_wanted(reading, at, true);
-                   }
-               });
+    const auto go_there = [this, reading = core.reading.id, at = finding.at,
+                           passed = core.reading.state == Reading::State::Passed](bool done) {
+        if (done && passed) {
+            emit told(tr("This reading was passed. With a new finding it waits for a second person again."));
+        }
+        if (done) {
+            emit bench_wanted(reading, at, true);
+        }
+    };
+    desk_.make(core.reading.id, of_what_was_dated(std::move(dating), core, build), go_there);
 }
 
 QString SitePage::words_in_place() const {

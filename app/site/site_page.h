@@ -15,6 +15,10 @@ class QPushButton;
 class QScrollArea;
 class QStackedWidget;
 
+namespace pithward::dating {
+struct SlipPlace;
+}
+
 namespace pithward::bench {
 
 class AgreementBand;
@@ -84,6 +88,9 @@ private:
     void show_line(int row);
     void show_slip(int number);
     void open_year(int year);
+    /// The finding that the slip which is shown makes at a place; with the id of the one that was made of it.
+    [[nodiscard]] Finding finding_at(const dating::SlipPlace& place) const;
+    void note_slip(std::shared_ptr<const SiteDating> dating, const SiteCore& core, const Finding& finding);
     void say_year();
     [[nodiscard]] const SiteLine* line() const;
     [[nodiscard]] int slips_of(int row) const;

@@ -118,6 +118,21 @@ TEST_F(WindowSite, TheWoodIsShownWithTheProposalReadyToTake) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return dated() && dating().dated(dating().lines[row(split)])->slips.empty(); }));
 }
 
+TEST_F(WindowSite, TheWoodOfWhatIsSettledIsShownWithoutAnotherFinding) {
+    open_dated();
+    choose(lost);
+    key(Qt::Key_U);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return dated() && dating().settled(dating().lines[row(lost)], 0); }));
+    const ImagePoint at = site().slip().place()->place.at;
+    key(Qt::Key_G);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.view().isVisible() && std::abs(middle_of_bench() - at.x) < 2.0; }))
+        << middle_of_bench();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.desk().waiting() == 0; }));
+    EXPECT_EQ(kept(lost).findings.size(), 1U);
+    EXPECT_EQ(kept(lost).findings[0].state, Finding::State::CannotBeTold);
+    EXPECT_TRUE(kept(lost).absent_rings.empty());
+}
+
 TEST_F(WindowSite, AYearOfTheSeriesIsOpenedOnTheBench) {
     open_dated();
     choose(ReadingId{8});
