@@ -35,7 +35,8 @@ BenchState MainWindow::site_state() const {
             .project = true,
             .recorded = chosen,
             .picture = site_->has_dating(),
-            .place = chosen};
+            .place = chosen,
+            .only_seen = !desk_.overview().can_change};
 }
 
 void MainWindow::zoom_in_front(double factor) {
