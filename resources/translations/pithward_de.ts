@@ -520,10 +520,6 @@
         <translation>&amp;Ganzer Scan</translation>
     </message>
     <message>
-        <source>Show the whole scan.</source>
-        <translation>Den ganzen Scan zeigen.</translation>
-    </message>
-    <message>
         <source>&amp;Full size</source>
         <translation>&amp;Volle Größe</translation>
     </message>
@@ -622,6 +618,18 @@
     <message>
         <source>Show every key and what the mouse does.</source>
         <translation>Jede Taste zeigen, und was die Maus tut.</translation>
+    </message>
+    <message>
+        <source>To the &amp;site</source>
+        <translation>Zum &amp;Standort</translation>
+    </message>
+    <message>
+        <source>See how the series of the site go with each other, and where a ring is missing or counted twice.</source>
+        <translation>Sehen, wie die Reihen des Standorts zueinander passen und wo ein Jahrring fehlt oder doppelt gezählt ist.</translation>
+    </message>
+    <message>
+        <source>Show the whole scan, or all years.</source>
+        <translation>Den ganzen Scan zeigen, oder alle Jahre.</translation>
     </message>
 </context>
 <context>
@@ -1433,6 +1441,17 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     </message>
 </context>
 <context>
+    <name>pithward::bench::AgreementBand</name>
+    <message>
+        <source>%1 · no years</source>
+        <translation>%1 · ohne Jahre</translation>
+    </message>
+    <message>
+        <source>%1 · r %2</source>
+        <translation>%1 · r %2</translation>
+    </message>
+</context>
+<context>
     <name>pithward::bench::BenchControl</name>
     <message>
         <source>No scan found there. Choose TIFF, PNG or JPEG files.</source>
@@ -1528,6 +1547,21 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message>
         <source>The series ends here, and the rings beyond it have no years, until the number is known.</source>
         <translation>Die Reihe endet hier, und die Jahrringe jenseits haben keine Jahre, bis die Zahl bekannt ist.</translation>
+    </message>
+</context>
+<context>
+    <name>pithward::bench::ChronologyBand</name>
+    <message>
+        <source>Mean of the site, with its 90 % interval</source>
+        <translation>Mittel des Standorts mit seiner Spanne von 90 %</translation>
+    </message>
+    <message>
+        <source>Series (shaded) and trees (dashed)</source>
+        <translation>Reihen (schattiert) und Bäume (gestrichelt)</translation>
+    </message>
+    <message>
+        <source>EPS, the signal that the trees share; dotted: 0.85, the usual least</source>
+        <translation>EPS, das gemeinsame Signal der Bäume; gepunktet: 0,85, das übliche Mindestmaß</translation>
     </message>
 </context>
 <context>
@@ -2044,10 +2078,6 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
         <translation>Zeigen Sie zuerst auf einen Knick des Weges: einen kurzen Strich quer darüber.</translation>
     </message>
     <message>
-        <source>Review, %1 – Pithward</source>
-        <translation>Prüfung, %1 – Pithward</translation>
-    </message>
-    <message>
         <source>%1, %2 – Pithward</source>
         <translation>%1, %2 – Pithward</translation>
     </message>
@@ -2089,16 +2119,6 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
         <translation>Projekte (*.pithward)</translation>
     </message>
     <message>
-        <source>Who works here</source>
-        <translation>Wer hier arbeitet</translation>
-    </message>
-    <message>
-        <source>Name, as the history shall tell it. It is an entry, no lock:
-who can write to the file can write under any name.</source>
-        <translation>Name, wie der Verlauf ihn nennen soll. Er ist ein Eintrag, kein Schloss:
-Wer in die Datei schreiben kann, kann es unter jedem Namen.</translation>
-    </message>
-    <message>
         <source>This core has one reading. Draw a path on it (P), or run pithward measure with its name, for another.</source>
         <translation>Dieser Kern hat eine Messung. Für eine weitere zeichnen Sie einen Weg darauf (P) oder rufen Sie pithward measure mit seinem Namen auf.</translation>
     </message>
@@ -2121,6 +2141,34 @@ Wer in die Datei schreiben kann, kann es unter jedem Namen.</translation>
     <message>
         <source>As the &amp;system</source>
         <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Standort</translation>
+    </message>
+    <message>
+        <source>A scan outside of the project's folder</source>
+        <translation>Ein Scan außerhalb des Projektordners</translation>
+    </message>
+    <message>
+        <source>The project names the scan %1, which is outside of its folder:
+
+%2</source>
+        <translation>Das Projekt nennt den Scan %1, der außerhalb seines Ordners liegt:
+
+%2</translation>
+    </message>
+    <message>
+        <source>Read this file? Say yes only if you know it. The answer holds while this window is open.</source>
+        <translation>Diese Datei lesen? Sagen Sie nur Ja, wenn Sie sie kennen. Die Antwort gilt, solange dieses Fenster offen ist.</translation>
+    </message>
+    <message>
+        <source>The scan at %1 was not read.</source>
+        <translation>Der Scan bei %1 wurde nicht gelesen.</translation>
     </message>
 </context>
 <context>
@@ -2174,6 +2222,33 @@ Wer in die Datei schreiben kann, kann es unter jedem Namen.</translation>
     <message>
         <source>The core was changed meanwhile, so the path stays as it was. Try again.</source>
         <translation>Der Kern wurde inzwischen geändert, darum bleibt der Weg, wie er war. Versuchen Sie es noch einmal.</translation>
+    </message>
+</context>
+<context>
+    <name>pithward::bench::PersonDialog</name>
+    <message>
+        <source>technician</source>
+        <translation>Technik</translation>
+    </message>
+    <message>
+        <source>supervisor</source>
+        <translation>Aufsicht</translation>
+    </message>
+    <message>
+        <source>Who works here</source>
+        <translation>Wer hier arbeitet</translation>
+    </message>
+    <message>
+        <source>As the history shall tell it. These are entries, no locks: who can write to the file can write under any name.</source>
+        <translation>Wie der Verlauf es nennen soll. Es sind Einträge, keine Schlösser: Wer in die Datei schreiben kann, kann es unter jedem Namen.</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <source>&amp;Role</source>
+        <translation>&amp;Rolle</translation>
     </message>
 </context>
 <context>
@@ -2590,6 +2665,29 @@ Aus %2</translation>
     </message>
 </context>
 <context>
+    <name>pithward::bench::SeriesBand</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 has no ring of %2</source>
+        <translation>%1 hat keinen Jahrring von %2</translation>
+    </message>
+    <message>
+        <source>This series has no years yet.</source>
+        <translation>Diese Reihe hat noch keine Jahre.</translation>
+    </message>
+    <message>
+        <source>its growth</source>
+        <translation>sein Zuwachs</translation>
+    </message>
+    <message>
+        <source>mean of the others</source>
+        <translation>Mittel der anderen</translation>
+    </message>
+</context>
+<context>
     <name>pithward::bench::SeriesPlot</name>
     <message>
         <source>Ring widths</source>
@@ -2618,6 +2716,104 @@ Aus %2</translation>
     <message>
         <source>Ring, counted from the bark</source>
         <translation>Jahrring, von der Rinde gezählt</translation>
+    </message>
+</context>
+<context>
+    <name>pithward::bench::SitePage</name>
+    <message>
+        <source>No series of the site shows a ring too many or too few</source>
+        <translation>Keine Reihe des Standorts zeigt einen Jahrring zu viel oder zu wenig</translation>
+    </message>
+    <message>
+        <source>This reading was passed. With a new finding it waits for a second person again.</source>
+        <translation>Diese Messung war angenommen. Mit einem neuen Befund wartet sie wieder auf eine zweite Person.</translation>
+    </message>
+    <message>
+        <source>Date the site</source>
+        <translation>Standort datieren</translation>
+    </message>
+    <message>
+        <source>Series of the site, those that want a look first</source>
+        <translation>Reihen des Standorts, die anzusehen sind zuerst</translation>
+    </message>
+    <message>
+        <source>How each series goes with the others through time</source>
+        <translation>Wie jede Reihe im Lauf der Zeit zu den anderen passt</translation>
+    </message>
+    <message>
+        <source>The chosen series on the mean of the others</source>
+        <translation>Die gewählte Reihe auf dem Mittel der anderen</translation>
+    </message>
+    <message>
+        <source>The chronology of the site, its depth and its signal</source>
+        <translation>Die Chronologie des Standorts, ihre Belegung und ihr Signal</translation>
+    </message>
+    <message>
+        <source>A click on a year, or Return at the one that is pointed at, opens its ring on the bench. The wheel comes closer.</source>
+        <translation>Ein Klick auf ein Jahr, oder die Eingabetaste an dem, auf das gezeigt wird, öffnet seinen Jahrring am Messplatz. Das Rad geht näher heran.</translation>
+    </message>
+    <message>
+        <source>How each series goes with the others</source>
+        <translation>Wie jede Reihe zu den anderen passt</translation>
+    </message>
+    <message>
+        <source>The chronology of the site</source>
+        <translation>Die Chronologie des Standorts</translation>
+    </message>
+    <message>
+        <source>Dating the site again…</source>
+        <translation>Der Standort wird neu datiert…</translation>
+    </message>
+    <message>
+        <source>Dating the site…</source>
+        <translation>Der Standort wird datiert…</translation>
+    </message>
+    <message>
+        <source>Series of the site: %1</source>
+        <translation>Reihen des Standorts: %1</translation>
+    </message>
+    <message>
+        <source>The site is not dated yet.</source>
+        <translation>Der Standort ist noch nicht datiert.</translation>
+    </message>
+    <message>
+        <source>A bar is as high as %1 years correlate with the others, 1 at most. An open bar fits better with the years over it added. A bracket that points down: a ring is missing; up: one is counted twice.</source>
+        <translation>Ein Balken ist so hoch, wie %1 Jahre mit den anderen korrelieren, höchstens 1. Ein offener Balken passt besser mit den Jahren, die über ihm stehen. Eine Klammer nach unten: Ein Jahrring fehlt; nach oben: Einer ist doppelt gezählt.</translation>
+    </message>
+</context>
+<context>
+    <name>pithward::bench::SlipPanel</name>
+    <message>
+        <source>What the other cores say</source>
+        <translation>Was die anderen Kerne sagen</translation>
+    </message>
+    <message>
+        <source>Places on the scan, the likeliest first</source>
+        <translation>Stellen auf dem Scan, die wahrscheinlichste zuerst</translation>
+    </message>
+    <message>
+        <source>Show the wood</source>
+        <translation>Das Holz zeigen</translation>
+    </message>
+    <message>
+        <source>Not so</source>
+        <translation>Nicht so</translation>
+    </message>
+    <message>
+        <source>Can't be told</source>
+        <translation>Nicht zu entscheiden</translation>
+    </message>
+    <message>
+        <source>%1 (%2 of %3)</source>
+        <translation>%1 (%2 von %3)</translation>
+    </message>
+    <message>
+        <source>Where it may lie on the scan, the likeliest first:</source>
+        <translation>Wo es auf dem Scan liegen kann, das Wahrscheinlichste zuerst:</translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <translation>Annehmen</translation>
     </message>
 </context>
 <context>
