@@ -12,6 +12,7 @@ std::vector<PairResult> pair_results(const SiteTable& indices, const Work& work)
     const PairMatches best = every_pair_at_every_shift(indices, least_pair_overlap, work);
     const int n = indices.series();
     std::vector<double> persistence;
+    persistence.reserve(static_cast<std::size_t>(n));
     for (int i = 0; i < n; ++i) {
         persistence.push_back(lag_one(indices.column(i)));
     }
