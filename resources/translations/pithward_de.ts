@@ -1226,6 +1226,157 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     </message>
 </context>
 <context>
+    <name>SiteWords</name>
+    <message>
+        <source>over 99 %</source>
+        <translation>über 99 %</translation>
+    </message>
+    <message>
+        <source>under 1 %</source>
+        <translation>unter 1 %</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>noted as a finding</source>
+        <translation>als Befund vermerkt</translation>
+    </message>
+    <message>
+        <source>settled: it is not so</source>
+        <translation>erledigt: es ist nicht so</translation>
+    </message>
+    <message>
+        <source>settled: it can't be told</source>
+        <translation>erledigt: nicht zu entscheiden</translation>
+    </message>
+    <message>
+        <source>settled: accepted</source>
+        <translation>erledigt: angenommen</translation>
+    </message>
+    <message>
+        <source>Accept</source>
+        <translation>Annehmen</translation>
+    </message>
+    <message>
+        <source>Put the boundary of %1 in</source>
+        <translation>Die Grenze von %1 einfügen</translation>
+    </message>
+    <message>
+        <source>Take the boundary in %1 out</source>
+        <translation>Die Grenze in %1 wegnehmen</translation>
+    </message>
+    <message>
+        <source>Mark %1 as locally absent</source>
+        <translation>%1 als lokal ausfallend vermerken</translation>
+    </message>
+    <message>
+        <source>All of it fits better %1 later: its last year is wrong, or a ring too many was counted at the bark</source>
+        <translation>Alles passt %1 später besser: Ihr letztes Jahr ist falsch, oder an der Rinde wurde ein Jahrring zu viel gezählt</translation>
+    </message>
+    <message>
+        <source>a year</source>
+        <translation>ein Jahr</translation>
+    </message>
+    <message>
+        <source>%1 years</source>
+        <translation>%1 Jahre</translation>
+    </message>
+    <message>
+        <source>All of it fits better %1 earlier: its last year is wrong, or a ring at the bark was overlooked</source>
+        <translation>Alles passt %1 früher besser: Ihr letztes Jahr ist falsch, oder ein Jahrring an der Rinde wurde übersehen</translation>
+    </message>
+    <message>
+        <source>No position has enough years in common with the others</source>
+        <translation>Keine Lage hat genug Jahre mit den anderen gemeinsam</translation>
+    </message>
+    <message>
+        <source>Fits best as %1 to %2, r %3; by chance alone so well in %4</source>
+        <translation>Passt am besten als %1 bis %2, r %3; durch bloßen Zufall so gut in %4</translation>
+    </message>
+    <message>
+        <source>%1 · %2 rings without years</source>
+        <translation>%1 · %2 Jahrringe ohne Jahre</translation>
+    </message>
+    <message>
+        <source>%1 · %2 to %3</source>
+        <translation>%1 · %2 bis %3</translation>
+    </message>
+    <message>
+        <source>%1 · r %2</source>
+        <translation>%1 · r %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 sure</source>
+        <translation>%1, zu %2 sicher</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Goes with the others as it is dated</source>
+        <translation>Passt so, wie sie datiert ist, zu den anderen</translation>
+    </message>
+    <message>
+        <source>Tells little: it hardly goes with the others, at no other years either</source>
+        <translation>Sagt wenig: Sie passt kaum zu den anderen, auch in keinen anderen Jahren</translation>
+    </message>
+    <message>
+        <source>Ring %1 is missing</source>
+        <translation>Jahrring %1 fehlt</translation>
+    </message>
+    <message>
+        <source>Ring %1 is counted twice</source>
+        <translation>Jahrring %1 ist doppelt gezählt</translation>
+    </message>
+    <message>
+        <source>The other cores are %1 sure of it.</source>
+        <translation>Die anderen Kerne sind dessen zu %1 sicher.</translation>
+    </message>
+    <message>
+        <source>%1 With 90 % it is this year and no other.</source>
+        <translation>%1 Mit 90 % ist es dieses Jahr und kein anderes.</translation>
+    </message>
+    <message>
+        <source>%1 With 90 % it lies between %2 and %3.</source>
+        <translation>%1 Mit 90 % liegt es zwischen %2 und %3.</translation>
+    </message>
+    <message>
+        <source>%1 · %2 · %3</source>
+        <translation>%1 · %2 · %3</translation>
+    </message>
+    <message>
+        <source>%1 trees</source>
+        <translation>%1 Bäume</translation>
+    </message>
+    <message>
+        <source>%1; a series goes with the others by r %2 on average</source>
+        <translation>%1; eine Reihe passt im Mittel mit r %2 zu den anderen</translation>
+    </message>
+    <message>
+        <source>Cores that are not read yet: %1</source>
+        <translation>Kerne, die noch nicht gemessen sind: %1</translation>
+    </message>
+    <message>
+        <source>Left out: %1</source>
+        <translation>Weggelassen: %1</translation>
+    </message>
+    <message>
+        <source>Dating holds each series against the others: it takes at least three series with calendar years, of two trees or more. This project has %1.</source>
+        <translation>Das Datieren hält jede Reihe gegen die anderen: Es braucht mindestens drei Reihen mit Kalenderjahren, von zwei oder mehr Bäumen. Dieses Projekt hat %1.</translation>
+    </message>
+    <message>
+        <source>Without years: %1. Set the year of the outermost ring on the bench (Y).</source>
+        <translation>Ohne Jahre: %1. Setzen Sie am Messplatz das Jahr des äußersten Jahrrings (Y).</translation>
+    </message>
+    <message>
+        <source>Not read yet: %1. Measure them on the bench, or all at once with pithward measure.</source>
+        <translation>Noch nicht gemessen: %1. Messen Sie sie am Messplatz, oder alle auf einmal mit pithward measure.</translation>
+    </message>
+</context>
+<context>
     <name>Wording</name>
     <message>
         <source>locally absent</source>
