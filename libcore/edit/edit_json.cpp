@@ -165,10 +165,19 @@ void require_version(const Json& object) {
     }
 }
 
-/// One line of JSON; nlohmann-json objects to texts that are no UTF-8, and writes null for what is no number.
-Outcome<std::string> line_of(const std::function<Json()>& make) {
+/// One line of JSON, of what `read` takes: a text that is too long would make the whole reading unreadable.
+/// nlohmann-json objects to texts that are no UTF-8, and writes null for what is no number.
+Outcome<std::string> line_of(const std::function<Json()>& make, const std::function<void(const Json&)>& read) {
     try {
-        return make().dump();
+        const Json json = make();
+        std::string line = json.dump();
+        if (line.size() > longest_edit) {
+            throw Malformed{"it is too long"};
+        }
+        read(json);
+        return line;
+    } catch (const Malformed& malformed) {
+        return fail("", "this can't be kept: " + malformed.what, "shorten it");
     } catch (const Json::exception&) {
         return fail("", "a text of this edit is not UTF-8", "rename the scan or retype the text");
     }
@@ -177,6 +186,10 @@ Outcome<std::string> line_of(const std::function<Json()>& make) {
 Json parsed(std::string_view text) {
     if (text.size() > longest_edit) {
         throw Malformed{"it is too long"};
+    }
+    constexpr std::size_t short_text = 1'000; // bounds depth and parts by itself, and is read in half of the time
+    if (text.size() <= short_text) {
+        return Json::parse(text);
     }
     std::size_t items = 0;
     const auto bounded = [&](int depth, Json::parse_event_t, Json&) {
@@ -202,26 +215,16 @@ auto reading_json(const char* what, Read read) -> Outcome<decltype(read())> {
     }
 }
 
-/// Only what can be read again is written: a text that is too long would make the whole reading unreadable.
-template <typename T>
-Outcome<std::string> readable(Outcome<std::string> line, Outcome<T> (*read)(std::string_view)) {
-    if (line) {
-        if (const auto back = read(*line); !back) {
-            return fail("", "this can't be kept: " + back.error().what, "shorten it");
-        }
-    }
-    return line;
-}
-
 } // namespace
 
 Outcome<std::string> edit_to_json(const Edit& edit) {
-    return readable<Edit>(line_of([&] {
-                              Json object = edit_json(edit);
-                              object["v"] = edit_version;
-                              return object;
-                          }),
-                          edit_from_json);
+    return line_of(
+        [&] {
+            Json object = edit_json(edit);
+            object["v"] = edit_version;
+            return object;
+        },
+        [](const Json& object) { (void)read_edit(object, 0); });
 }
 
 Outcome<Edit> edit_from_json(std::string_view text) {
@@ -233,15 +236,17 @@ Outcome<Edit> edit_from_json(std::string_view text) {
 }
 
 Outcome<std::string> record_to_json(const EditRecord& record) {
-    return line_of([&] {
-        return Json{{"v", edit_version},
-                    {"id", record.id.value},
-                    {"who", record.who},
-                    {"when", record.when},
-                    {"program", record.program_version},
-                    {"undoes", record.undoes ? Json(record.undoes->value) : Json()},
-                    {"what", edit_json(record.edit)}};
-    });
+    return line_of(
+        [&] {
+            return Json{{"v", edit_version},
+                        {"id", record.id.value},
+                        {"who", record.who},
+                        {"when", record.when},
+                        {"program", record.program_version},
+                        {"undoes", record.undoes ? Json(record.undoes->value) : Json()},
+                        {"what", edit_json(record.edit)}};
+        },
+        [](const Json& object) { (void)read_edit(exact_json::field(object, "what"), 0); });
 }
 
 Outcome<EditRecord> record_from_json(std::string_view text) {
@@ -263,7 +268,11 @@ Outcome<EditRecord> record_from_json(std::string_view text) {
 
 template <typename T>
 Outcome<std::string> value_to_json(const T& value) {
-    return readable<T>(line_of([&] { return exact_json::write(value); }), value_from_json<T>);
+    return line_of([&] { return exact_json::write(value); },
+                   [](const Json& json) {
+                       T back;
+                       exact_json::read(json, back);
+                   });
 }
 
 template <typename T>

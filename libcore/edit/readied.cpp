@@ -97,7 +97,10 @@ Outcome<Reading> readied(Reading reading) {
     }
     for_each_list(reading, [&](auto& list) {
         give_ids(list);
-        std::ranges::stable_sort(list, [&](const auto& a, const auto& b) { return stands_before(reading.path, a, b); });
+        const auto before = [&](const auto& a, const auto& b) { return stands_before(reading.path, a, b); };
+        if (!std::ranges::is_sorted(list, before)) { // as a project keeps them, they mostly are
+            std::ranges::stable_sort(list, before);
+        }
     });
     if (auto fault = fault_of_links(reading)) {
         return tl::unexpected(std::move(*fault));

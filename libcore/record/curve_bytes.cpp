@@ -113,6 +113,10 @@ std::optional<std::vector<ImagePoint>> curve_from(std::string_view bytes) {
         }
         return curve;
     }
+    // The last byte of each step has no high bit.
+    const auto steps =
+        std::ranges::count_if(bytes, [](char byte) { return (static_cast<unsigned char>(byte) & 0x80U) == 0; });
+    curve.reserve(static_cast<std::size_t>(steps) / 2);
     // Unsigned, so that hostile steps wrap round and do no harm.
     std::uint64_t x = 0;
     std::uint64_t y = 0;

@@ -3,7 +3,8 @@
 #include "libcore/edit/edit_json.h"
 #include "libcore/record/curve_bytes.h"
 
-#include <sstream>
+#include <algorithm>
+#include <string_view>
 
 namespace pithward::record {
 
@@ -31,15 +32,16 @@ std::string flag_words(const std::set<Flag>& flags) {
     return words;
 }
 
-std::optional<std::set<Flag>> flags_from(const std::string& words) {
+std::optional<std::set<Flag>> flags_from(std::string_view words) {
     std::set<Flag> flags;
-    std::istringstream in(words);
-    for (std::string one; in >> one;) {
+    while (!words.empty()) {
+        const std::string_view one = words.substr(0, words.find(' '));
         const auto flag = flag_from(one);
         if (!flag) {
             return std::nullopt;
         }
         flags.insert(*flag);
+        words.remove_prefix(std::min(words.size(), one.size() + 1));
     }
     return flags;
 }
@@ -72,14 +74,14 @@ bool read_mark(const QSqlQuery& row, T& mark) {
     mark.tangent = row.value(4).toDouble();
     mark.sd = Millimetres(row.value(5).toDouble());
     mark.confidence = row.value(6).toDouble();
-    const auto flags = flags_from(text_from(row.value(7)));
+    auto flags = flags_from(text_from(row.value(7)));
     const QByteArray bytes = row.value(8).toByteArray();
-    const auto curve = curve_from({bytes.data(), static_cast<std::size_t>(bytes.size())});
+    auto curve = curve_from({bytes.data(), static_cast<std::size_t>(bytes.size())});
     if (!flags || !curve || leg < 0) {
         return false;
     }
-    mark.flags = *flags;
-    mark.curve = *curve;
+    mark.flags = std::move(*flags);
+    mark.curve = std::move(*curve);
     if (const auto latewood = number_from(row.value(9))) {
         mark.latewood = Millimetres(*latewood);
     }

@@ -16,8 +16,8 @@ double rings_inward(const Reading& reading, const Finding& finding) {
     Boundary here;
     here.leg = finding.leg;
     here.at = finding.at;
-    const auto first = std::ranges::find_if(
-        reading.boundaries, [&](const Boundary& one) { return stands_before(reading.path, here, one); });
+    const auto first = std::ranges::partition_point(
+        reading.boundaries, [&](const Boundary& one) { return !stands_before(reading.path, here, one); });
     return 1.0 + static_cast<double>(reading.boundaries.end() - first);
 }
 

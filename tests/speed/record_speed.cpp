@@ -1,5 +1,6 @@
 // What a project of 1,000 cores and 200,000 boundaries costs beside bare SQL on the same file: see docs/record.md.
 // Usage: record_speed FOLDER, on the disk that is to be measured; it makes a project there and removes it.
+#include "app/review/queue_items.h"
 #include "libcore/edit/boundary_edits.h"
 #include "libcore/record/connection.h"
 #include "libcore/record/project.h"
@@ -53,6 +54,7 @@ const EditStamp stamp{"Ida", "2024-06-30T12:00:00.000Z", "0.1.0"};
 Reading made_up(std::mt19937& random) {
     std::uniform_real_distribution<double> jitter(-1.0, 1.0);
     Reading reading;
+    reading.state = Reading::State::Marked; // all wait for a second person
     reading.path.legs = {{"scan.tif", {{0.0, 500.0}, {12'000.0, 500.0}}, {}}};
     reading.calibrations["scan.tif"] = Calibration{47.24, 47.24, 0.002, Calibration::Source::FileTag};
     for (int i = 1; i <= boundaries; ++i) {
@@ -157,6 +159,23 @@ void tell_reading(const std::string& file) {
                 1e3 * median(bare), median(ours) / median(bare));
 }
 
+/// What the review's list asks of the store: the first time, and again after one of the readings was changed.
+void tell_queue(const std::string& file) {
+    Project project = must(Project::open(file, Project::Access::Write));
+    bench::ReadingShelf shelf;
+    std::size_t waiting = 0;
+    const auto look = [&] { waiting = must(bench::read_queue(project, shelf, bench::Waits::SecondPerson)).size(); };
+    const double first = seconds(look);
+    std::vector<double> again;
+    for (int n = 0; n < openings; ++n) {
+        const ReadingId id{1 + n};
+        (void)must(project.edit(id, must(annotate(must(project.reading(id)), BoundaryId{1}, "seen")), stamp));
+        again.push_back(seconds(look));
+    }
+    std::printf("the review's list of %zu that wait: %.0f ms at first, %.0f ms after a change\n", waiting, 1e3 * first,
+                1e3 * median(again));
+}
+
 void tell_edits(const std::string& file) {
     Project project = must(Project::open(file, Project::Access::Write));
     const auto connection = must(Connection::open(file, Connection::Mode::Write));
@@ -192,6 +211,7 @@ int main(int argc, char** argv) {
                 static_cast<double>(std::filesystem::file_size(file)) / 1e6);
     tell_opening(file);
     tell_reading(file);
+    tell_queue(file);
     tell_edits(file);
     std::filesystem::remove(file);
     return 0;
