@@ -4,6 +4,7 @@
 #include "app/batch/output_files.h"
 #include "app/batch/project_series.h"
 #include "app/batch/series_input.h"
+#include "app/batch/site_record.h"
 #include "app/report/dating_pictures.h"
 #include "libcore/dating/chronology.h"
 #include "libcore/formats/climate_csv.h"
@@ -50,23 +51,6 @@ Outcome<SeriesInput> series_of_files(const std::vector<std::string>& files) {
         return fail(files.front(), "a project is taken alone", "name it alone, or export its series first");
     }
     return read_project_series(files.front()).map([](ProjectSeries read) { return std::move(read.input); });
-}
-
-Outcome<results::MonthlyClimate> climate_of_file(const std::string& file) {
-    std::ifstream in(file, std::ios::binary);
-    if (!in) {
-        return fail(file, "there is no such file, or it can't be read", "name a CSV of monthly values");
-    }
-    return read_climate_csv(in).map_error([&](Fault fault) { return formats::in_file(file, std::move(fault)); });
-}
-
-dating::YearSeries values_of(const dating::Chronology& made) {
-    dating::YearSeries values;
-    values.first_year = made.years.empty() ? 0 : made.years.front().year;
-    values.values.resize(static_cast<Eigen::Index>(made.years.size()));
-    std::ranges::transform(made.years, values.values.begin(),
-                           [](const dating::ChronologyYear& year) { return year.value.value_or(dating::none); });
-    return values;
 }
 
 void print_correlation(const results::WindowCorrelation& one) {
@@ -165,6 +149,14 @@ Exit hold_against_climate(const ClimateArguments& arguments, const CommonOptions
 }
 
 } // namespace
+
+Outcome<results::MonthlyClimate> climate_of_file(const std::string& file) {
+    std::ifstream in(file, std::ios::binary);
+    if (!in) {
+        return fail(file, "there is no such file, or it can't be read", "name a CSV of monthly values");
+    }
+    return read_climate_csv(in).map_error([&](Fault fault) { return formats::in_file(file, std::move(fault)); });
+}
 
 std::function<Exit()> attach_climate(CLI::App& parser, const CommonOptions& common) {
     const auto arguments = std::make_shared<ClimateArguments>();

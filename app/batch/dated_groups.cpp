@@ -2,6 +2,7 @@
 #include "libcore/dating/dated_part.h"
 #include "libcore/measure/doubtful_places.h"
 
+#include <algorithm>
 #include <map>
 #include <set>
 #include <utility>
@@ -73,6 +74,31 @@ std::vector<report::DatedGroup> dated_groups(const std::vector<report::CoreRecor
         group.chronology = dating::chronology(series.input.dated, averaging);
     }
     return results;
+}
+
+dating::YearSeries values_of(const dating::Chronology& made) {
+    dating::YearSeries values;
+    values.first_year = made.years.empty() ? 0 : made.years.front().year;
+    values.values.resize(static_cast<Eigen::Index>(made.years.size()));
+    std::ranges::transform(made.years, values.values.begin(),
+                           [](const dating::ChronologyYear& year) { return year.value.value_or(dating::none); });
+    return values;
+}
+
+void add_climate(report::SiteRecord& record, const results::MonthlyClimate& climate, std::string file) {
+    auto hemisphere = results::Hemisphere::North;
+    for (const report::CoreRecord& core : record.cores) {
+        if (core.entry.site.latitude) {
+            hemisphere = *core.entry.site.latitude < 0.0 ? results::Hemisphere::South : results::Hemisphere::North;
+            break;
+        }
+    }
+    for (report::DatedGroup& group : record.groups) {
+        if (group.chronology) {
+            group.climate = results::climate_response(values_of(*group.chronology), climate, hemisphere);
+        }
+    }
+    record.climate_file = std::move(file);
 }
 
 } // namespace pithward::batch

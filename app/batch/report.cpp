@@ -1,5 +1,6 @@
 #include "app/batch/report.h"
 
+#include "app/batch/climate.h"
 #include "app/batch/height_option.h"
 #include "app/batch/output_files.h"
 #include "app/batch/site_record.h"
@@ -22,6 +23,7 @@ namespace {
 struct ReportOptions {
     std::string project;
     std::vector<std::string> out;
+    std::string climate;
     HeightOption to_height;
 };
 
@@ -55,7 +57,10 @@ Outcome<void> check_files(const ReportOptions& options, const CommonOptions& com
         }
         outputs.push_back({"--out", file, false});
     }
-    const std::array inputs{options.project};
+    std::vector<std::string> inputs{options.project};
+    if (!options.climate.empty()) {
+        inputs.push_back(options.climate);
+    }
     return check_outputs(outputs, inputs, common.force);
 }
 
@@ -90,6 +95,14 @@ Exit run_report(const ReportOptions& options, const CommonOptions& common) {
     if (const auto free = check_files(options, common); !free) {
         return report(free.error());
     }
+    results::MonthlyClimate climate;
+    if (!options.climate.empty()) {
+        auto read = climate_of_file(options.climate);
+        if (!read) {
+            return report(read.error());
+        }
+        climate = std::move(*read);
+    }
     const report::OffscreenGui gui; // Before the project, which would make an application without letters.
     const auto project = record::Project::open(options.project, record::Project::Access::Read);
     if (!project) {
@@ -100,9 +113,12 @@ Exit run_report(const ReportOptions& options, const CommonOptions& common) {
             std::fprintf(stderr, "%s\n", core.c_str());
         }
     };
-    const auto record = site_record(*project, allowance_of(options.to_height), seen);
+    auto record = site_record(*project, allowance_of(options.to_height), seen);
     if (!record) {
         return report(record.error());
+    }
+    if (!options.climate.empty()) {
+        add_climate(*record, climate, std::filesystem::path(options.climate).filename().string());
     }
     if (std::ranges::none_of(record->cores, [](const auto& core) { return core.measured.has_value(); })) {
         return report(Fault{options.project, "there is no reading to report yet", "run pithward measure"});
@@ -126,6 +142,7 @@ std::function<Exit()> attach_report(CLI::App& parser, const CommonOptions& commo
     const auto options = std::make_shared<ReportOptions>();
     parser.add_option("PROJECT", options->project, "Project to tell of")->required();
     parser.add_option("--out", options->out, "File to write, .pdf or .html; give it twice for both")->required();
+    parser.add_option("--climate", options->climate, "CSV of monthly values to hold the chronologies against");
     add_height_option(parser, options->to_height);
     return [options, &common] { return run_report(*options, common); };
 }

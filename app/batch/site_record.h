@@ -17,6 +17,13 @@ namespace pithward::batch {
                                                       const std::optional<HeightAllowance>& allowance,
                                                       const std::function<void(const std::string&)>& seen = {});
 
+/// The chronology's values by year.
+[[nodiscard]] dating::YearSeries values_of(const dating::Chronology& made);
+
+/// Holds each group's chronology against a climate series, by the hemisphere of the first core that has a latitude;
+/// north without one.
+void add_climate(report::SiteRecord& record, const results::MonthlyClimate& climate, std::string file);
+
 /// The series of each site and species, where there are two trees or more, crossdated and averaged.
 [[nodiscard]] std::vector<report::DatedGroup> dated_groups(const std::vector<report::CoreRecord>& cores,
                                                            const dating::CrossdateOptions& crossdating,

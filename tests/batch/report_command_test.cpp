@@ -89,6 +89,27 @@ TEST_F(ReportCommand, BothFormsTellTheSameAndWhatTheExportTells) {
     }
 }
 
+TEST_F(ReportCommand, AClimateSeriesJoinsTheReport) {
+    ASSERT_EQ(run("measure hw.pithward --quiet HW01A HW02A"), 0) << said();
+    std::string climate = "year,month,value\n";
+    for (int year = 1930; year <= 2023; ++year) {
+        for (int month = 1; month <= 12; ++month) {
+            climate +=
+                std::to_string(year) + ',' + std::to_string(month) + ',' + std::to_string(year * month % 17) + '\n';
+        }
+    }
+    (void)folder.write("climate.csv", climate);
+    ASSERT_EQ(run("report hw.pithward --out r.html --climate climate.csv --quiet"), 0) << said();
+    const std::string text = without_blanks(text_of_html(html()));
+    EXPECT_NE(text.find("Heldagainstclimate.csv"), std::string::npos);
+    EXPECT_NE(text.find("48correlationsweretried"), std::string::npos);
+    EXPECT_NE(text.find("meangrowthbycalendaryear"), std::string::npos);
+    (void)folder.write("climate.csv", "warm and wet");
+    EXPECT_EQ(run("report hw.pithward --out r.html --climate climate.csv --force"), 2);
+    EXPECT_EQ(std::ranges::count(said(), '\n'), 1) << said();
+    EXPECT_EQ(run("report hw.pithward --out r.html --climate r.html --force"), 2) << "the file that is read";
+}
+
 TEST_F(ReportCommand, NothingIsWrittenOverAndNothingHalf) {
     for (const char* arguments : {"--out r.txt", "--out r", "--out -", "--out r.pdf --out r.pdf", "--out no/r.pdf",
                                   "--out r.pdf --out hw.html/r.html", "--out \"\"", ""}) {

@@ -1,7 +1,11 @@
+#include "app/picture/dating/growth_sheet.h"
+#include "app/report/sheet_file.h"
 #include "app/report/site/chapters.h"
 #include "app/report/site/figures_in_words.h"
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace pithward::report {
 
@@ -10,6 +14,50 @@ namespace {
 std::string told_allowance(const Age& age) {
     return age.allowance ? fixed(age.allowance->years, 0) + " \xC2\xB1 " + fixed(age.allowance->sd, 1)
                          : std::string(not_known);
+}
+
+/// The year of each tree of a species, by its oldest core: that of establishment where it is told, else the pith's.
+std::map<std::string, std::vector<int>> years_of_trees(const SiteRecord& record, bool establishment) {
+    std::map<std::pair<std::string, std::string>, std::pair<std::string, int>> trees;
+    for (const CoreRecord& core : record.cores) {
+        if (!core.age || (establishment && !core.age->establishment)) {
+            continue;
+        }
+        const int year = (establishment ? *core.age->establishment : core.age->pith).year.value();
+        const std::pair tree{core.entry.site.id, core.entry.tree.id};
+        const auto [at, first] = trees.try_emplace(tree, core.entry.tree.species, year);
+        at->second.second = std::min(at->second.second, year);
+    }
+    std::map<std::string, std::vector<int>> years;
+    for (const auto& [tree, told] : trees) {
+        years[told.first].push_back(told.second);
+    }
+    return years;
+}
+
+void add_histograms(std::vector<Block>& blocks, const SiteRecord& record) {
+    constexpr int decade = 10;
+    constexpr std::size_t fewest_to_draw = 3;
+    for (const bool establishment : {true, false}) {
+        const auto all = years_of_trees(record, establishment);
+        for (const auto& [species, years] : all) {
+            if (years.size() < fewest_to_draw) {
+                continue; // The table says as much.
+            }
+            const auto counts = results::year_histogram(years, decade);
+            for (const std::string& svg : sheet_svgs(picture::histogram_sheet(counts), 400.0)) {
+                blocks.push_back(
+                    Figure{(species.empty() ? "Species not told" : species) +
+                               (establishment ? ": establishment of trees by decade"
+                                              : ": year of the pith of trees by decade, at the height of the core") +
+                               ". Of several cores of a tree the oldest counts.",
+                           "Number of trees by decade", "image/svg+xml", svg});
+            }
+        }
+        if (!all.empty()) {
+            return; // Without an allowance for the height only the pith's year is known.
+        }
+    }
 }
 
 } // namespace
@@ -54,6 +102,7 @@ void add_ages(std::vector<Block>& blocks, const SiteRecord& record) {
         return;
     }
     blocks.push_back(std::move(table));
+    add_histograms(blocks, record);
     blocks.push_back(Paragraph{"The intervals hold the doubt about where the pith lies and how wide the rings to it "
                                "are, not the doubt about the "
                                "dating itself. Two cores of one tree need not tell the same year where they were taken "

@@ -14,6 +14,8 @@ void add_samples(std::vector<Block>& blocks, const SiteRecord& record);
 void add_methods(std::vector<Block>& blocks, const SiteRecord& record);
 void add_dating(std::vector<Block>& blocks, const SiteRecord& record);
 void add_ages(std::vector<Block>& blocks, const SiteRecord& record);
+void add_growth(std::vector<Block>& blocks, const SiteRecord& record);
+void add_climate(std::vector<Block>& blocks, const SiteRecord& record);
 void add_cores(std::vector<Block>& blocks, const SiteRecord& record);
 void add_limits(std::vector<Block>& blocks);
 void add_sources(std::vector<Block>& blocks);

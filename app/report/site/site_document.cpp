@@ -37,6 +37,8 @@ Document site_document(const SiteRecord& record) {
     add_methods(document.blocks, record);
     add_dating(document.blocks, record);
     add_ages(document.blocks, record);
+    add_growth(document.blocks, record);
+    add_climate(document.blocks, record);
     add_cores(document.blocks, record);
     add_limits(document.blocks);
     add_sources(document.blocks);

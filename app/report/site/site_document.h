@@ -5,8 +5,8 @@
 
 namespace pithward::report {
 
-/// The report of a project: site and samples, methods and settings, results, each core, limits, sources. Finished. Needs no display and no
-/// application.
+/// The report of a project: site and samples, methods and settings, results, each core, limits, sources. Finished.
+/// Needs no display and no application.
 [[nodiscard]] Document site_document(const SiteRecord& record);
 
 } // namespace pithward::report

@@ -5,6 +5,7 @@
 #include "libcore/formats/reading_json.h"
 #include "libcore/measure/age.h"
 #include "libcore/record/project_values.h"
+#include "libcore/results/climate_response.h"
 #include "libcore/review/standing.h"
 
 #include <optional>
@@ -54,12 +55,14 @@ struct DatedGroup {
     std::size_t cores = 0;
     dating::CrossdateResult crossdated;
     std::optional<dating::Chronology> chronology;
-    std::string reason; ///< Why they were not held against each other; else empty.
+    std::optional<results::ClimateResponse> climate; ///< Where a climate series was given.
+    std::string reason;                              ///< Why they were not held against each other; else empty.
 };
 
 /// All that a report tells of a project.
 struct SiteRecord {
     std::string project;               ///< The file's name.
+    std::string climate_file;          ///< Name of the climate series; empty where none was given.
     std::string version;               ///< Of the program that made the report.
     std::string made_at;               ///< ISO 8601 in UTC.
     std::vector<std::string> programs; ///< Versions that worked on the project.
