@@ -137,9 +137,9 @@ struct BenchState {
     bool project = false;   ///< One is open.
     bool recorded = false;  ///< The present core is one of the project.
     bool queue = false;     ///< The review is shown, and something waits.
-    bool only_seen = false; ///< What is shown may be looked at, not changed.
     bool picture = false;   ///< Years are shown that can be come closer to.
     bool place = false;     ///< Something is shown that has a place on the bench.
+    bool only_seen = false; ///< What is shown may be looked at, not changed.
 };
 [[nodiscard]] bool enabled(Needs needs, const BenchState& state);
 
