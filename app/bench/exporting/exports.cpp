@@ -7,7 +7,6 @@
 #include "libcore/formats/whole_file.h"
 
 #include <QCoreApplication>
-
 #include <algorithm>
 #include <array>
 #include <filesystem>
