@@ -112,6 +112,7 @@ struct Choice {
 template <typename T, typename Value, typename Field>
 SheetColumn choice(const char* name, Field T::*member, std::vector<Choice<T, Value>> choices) {
     std::vector<std::string> words;
+    words.reserve(choices.size());
     for (const auto& one : choices) {
         words.push_back(one.word);
     }

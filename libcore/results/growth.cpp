@@ -33,6 +33,7 @@ void add_rings(std::map<int, GrowthSum>& sums, const GrowthCore& core, int zero)
 
 std::vector<MeanGrowth> means_of(const std::map<int, GrowthSum>& sums) {
     std::vector<MeanGrowth> means;
+    means.reserve(sums.size());
     for (const auto& [at, sum] : sums) {
         means.push_back({at, sum.mm / sum.widths, sum.widths,
                          sum.areas > 0 ? std::optional(sum.mm2 / sum.areas) : std::nullopt, sum.areas});

@@ -46,7 +46,7 @@ def bundles(entries, wanted):
     for entry in entries:
         for part in parts_of(pathlib.Path(entry["file"])):
             place = part.relative_to(TOP)
-            if wanted not in str(place):
+            if wanted not in str(place) or place.parts[0] == "build":  # what the build makes is not ours to tidy
                 continue
             name = str(place) if part.parent == ALONE else place.parts[0]
             parts, options = found.setdefault(name, ({}, {}))
