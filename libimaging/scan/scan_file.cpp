@@ -102,9 +102,10 @@ struct Averaging {
 Outcome<void> average_stretches(const std::string& path, FirstDamage& damage, const Averaging& what,
                                 const ScanFile::Part& part, const Work& work) {
     constexpr std::int64_t stretch_bytes = 8'000'000;
-    const auto [image, order, region, step, after_stretch] = what;
+    const cv::Rect region = what.region;
+    const int step = what.step;
     const cv::Size size(region.width / step, region.height / step);
-    const int type = scan::type_of(image);
+    const int type = scan::type_of(what.image);
     const std::int64_t row_bytes = static_cast<std::int64_t>(region.width) * CV_ELEM_SIZE(type);
     // Whole rows of tiles where there are any, so that none is decoded twice.
     constexpr int tile_rows = 512;
@@ -119,19 +120,19 @@ Outcome<void> average_stretches(const std::string& path, FirstDamage& damage, co
             const cv::Range taken(k * rows, std::min(size.height, (k + 1) * rows));
             const cv::Rect source(region.x, region.y + taken.start * step, region.width, taken.size() * step);
             cv::Mat averages(taken.size(), size.width, type);
-            if (!average_rows(image, source, averages)) {
+            if (!average_rows(what.image, source, averages)) {
                 whole = false;
                 return;
             }
-            if (after_stretch) {
-                after_stretch();
+            if (what.after_stretch) {
+                what.after_stretch();
             }
             const std::scoped_lock lock(guard);
             part(taken.start, averages);
             work.report(static_cast<double>(++done) / stretches);
         }
     };
-    if (order == Rows::FromTheTop) {
+    if (what.order == Rows::FromTheTop) {
         average_some(cv::Range(0, stretches));
     } else {
         cv::parallel_for_(cv::Range(0, stretches), average_some);
