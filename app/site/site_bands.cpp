@@ -17,7 +17,7 @@ namespace pithward::bench {
 
 namespace {
 
-constexpr double row_height = 26.0;
+constexpr double band_row_height = 26.0;
 constexpr double head_height = 18.0; // Where the years stand.
 constexpr double name_left = 12.0;
 
@@ -50,12 +50,12 @@ void AgreementBand::show(std::shared_ptr<const SiteDating> dating, int chosen) {
 
 void AgreementBand::fit() {
     const double rows = dating_ ? static_cast<double>(dating_->lines.size()) : 0.0;
-    setMinimumHeight(qCeil((head_height + rows * row_height + 6.0) * unit()));
+    setMinimumHeight(qCeil((head_height + rows * band_row_height + 6.0) * unit()));
 }
 
 QRect AgreementBand::chosen_row() const {
-    const double top = head_height + std::max(0, chosen_) * row_height;
-    return QRectF(0.0, top * unit(), width(), row_height * unit()).toAlignedRect();
+    const double top = head_height + std::max(0, chosen_) * band_row_height;
+    return QRectF(0.0, top * unit(), width(), band_row_height * unit()).toAlignedRect();
 }
 
 void AgreementBand::changeEvent(QEvent* event) {
@@ -66,7 +66,7 @@ void AgreementBand::changeEvent(QEvent* event) {
 }
 
 void AgreementBand::clicked(QPointF at, int year) {
-    const int line = qFloor((at.y() - head_height) / row_height);
+    const int line = qFloor((at.y() - head_height) / band_row_height);
     if (chosen_line(dating_, line) != nullptr) {
         years().point_at(year);
         emit line_chosen(line);
@@ -82,10 +82,10 @@ void AgreementBand::paint_band(QPainter& painter, const picture::YearAxis& axis,
         return;
     }
     const int rows = static_cast<int>(dating_->lines.size());
-    axis.paint_lines(painter, head_height, head_height + rows * row_height, inks.grid);
+    axis.paint_lines(painter, head_height, head_height + rows * band_row_height, inks.grid);
     for (int row = 0; row < rows; ++row) {
         const SiteLine& line = dating_->lines[static_cast<std::size_t>(row)];
-        const QRectF strip(0.0, head_height + row * row_height, place.width(), row_height);
+        const QRectF strip(0.0, head_height + row * band_row_height, place.width(), band_row_height);
         if (row == chosen_) {
             painter.fillRect(QRectF(0.0, strip.top(), 4.0, strip.height()), inks.dark);
         }

@@ -48,7 +48,7 @@ void paint_r_scale(QPainter& painter, const QRectF& box, const QString& name) {
 void paint_windows(QPainter& painter, const QRectF& row, const results::ClimateResponse& response) {
     const QRectF box(climate_left, row.top() + 20.0, climate_breadth, row.height() - 110.0);
     paint_r_scale(painter, box, QStringLiteral("correlation, months and seasons"));
-    const double apart = box.width() / std::max<std::size_t>(1, response.as_is.size());
+    const double apart = box.width() / static_cast<double>(std::max<std::size_t>(1, response.as_is.size()));
     for (std::size_t i = 0; i < response.as_is.size(); ++i) {
         const double x = box.left() + apart * (static_cast<double>(i) + 0.5);
         paint_correlation(painter, box, x - 0.17 * apart, response.as_is[i]);

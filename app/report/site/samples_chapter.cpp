@@ -96,7 +96,7 @@ std::string notes_of(const Core& core) {
     std::string notes = core.notes;
     for (const auto& [column, value] : core.others) {
         if (!value.empty()) {
-            notes += (notes.empty() ? "" : "; ") + column + ": " + value;
+            notes.append(notes.empty() ? "" : "; ").append(column).append(": ").append(value);
         }
     }
     return or_dash(notes);
