@@ -82,8 +82,9 @@ TEST_F(Region, AStreamGivesTheOverviewOfEachKindOfFile) {
 }
 
 TEST_F(Region, ThePartsOfAStreamComeInStretches) {
-    const cv::Mat pixels = patterned(20'000, 1'000, CV_8UC3); // 60 MB
-    const std::string path = written(pixels, {.kind = Kind::Png}).header().file;
+    const cv::Mat pixels = patterned(6'000, 1'800, CV_8UC3); // 32 MB
+    const std::string path =
+        written(pixels, {.kind = Kind::TiffStrips, .packing = Written::Packing::Lzw}).header().file;
     int parts = 0;
     const auto done = ScanFile::open(path, 0)->stream(16, [&](int, const cv::Mat&) { ++parts; });
     ASSERT_TRUE(done.has_value());
