@@ -9,7 +9,7 @@ namespace pithward::test {
 
 namespace {
 
-using Kind = DiskEvent::Kind;
+using EventKind = DiskEvent::Kind;
 
 constexpr std::size_t sector_bytes = 512;
 
@@ -23,7 +23,7 @@ void grow(std::string& bytes, std::size_t size) {
 
 void do_whole(std::string& bytes, const DiskEvent& event) {
     const auto at = static_cast<std::size_t>(event.at);
-    if (event.kind == Kind::Truncate) {
+    if (event.kind == EventKind::Truncate) {
         bytes.resize(at, '\0');
         return;
     }
@@ -32,7 +32,7 @@ void do_whole(std::string& bytes, const DiskEvent& event) {
 }
 
 void do_torn(std::string& bytes, const DiskEvent& event, std::mt19937& random) {
-    if (event.kind == Kind::Truncate) {
+    if (event.kind == EventKind::Truncate) {
         do_whole(bytes, event);
         return;
     }
@@ -101,21 +101,21 @@ Files after_power_cut(const Files& before, std::span<const DiskEvent> events, Un
     };
     for (const DiskEvent& event : events) {
         const auto number = now(event.file);
-        if (event.kind == Kind::Create) {
+        if (event.kind == EventKind::Create) {
             Name& name = names.try_emplace(event.file, Name{std::nullopt}).first->second;
             name.emplace_back(all.size());
             all.push_back({});
-        } else if (event.kind == Kind::Delete) {
+        } else if (event.kind == EventKind::Delete) {
             if (number) {
                 names[event.file].push_back(std::nullopt);
             }
-        } else if (event.kind == Kind::SyncFolder) {
+        } else if (event.kind == EventKind::SyncFolder) {
             for (auto& [file, name] : names) {
                 if (!disk_lies) {
                     name = {name.back()};
                 }
             }
-        } else if (number && event.kind == Kind::Sync) {
+        } else if (number && event.kind == EventKind::Sync) {
             if (!disk_lies) {
                 all[*number].sync();
             }

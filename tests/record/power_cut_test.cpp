@@ -17,7 +17,6 @@
 namespace pithward::record {
 namespace {
 
-namespace fs = std::filesystem;
 using test::DiskEvent;
 using test::stamp_by;
 using test::Unsynced;

@@ -10,7 +10,7 @@ namespace pithward::test {
 
 namespace {
 
-using Kind = DiskEvent::Kind;
+using EventKind = DiskEvent::Kind;
 
 // SQLite calls plain functions, so what they share stands here.
 std::string project_path;
@@ -40,7 +40,7 @@ sqlite3_file* inner(sqlite3_file* file) {
     return reinterpret_cast<sqlite3_file*>(reinterpret_cast<OpenFile*>(file) + 1);
 }
 
-void note(sqlite3_file* file, Kind kind, std::int64_t at = 0, std::string bytes = {}) {
+void note(sqlite3_file* file, EventKind kind, std::int64_t at = 0, std::string bytes = {}) {
     if (const char* ending = reinterpret_cast<OpenFile*>(file)->ending; ending != nullptr) {
         noted.push_back({kind, ending, at, std::move(bytes)});
     }
@@ -53,15 +53,15 @@ int read_file(sqlite3_file* file, void* bytes, int count, sqlite3_int64 at) {
     return inner(file)->pMethods->xRead(inner(file), bytes, count, at);
 }
 int write_file(sqlite3_file* file, const void* bytes, int count, sqlite3_int64 at) {
-    note(file, Kind::Write, at, std::string(static_cast<const char*>(bytes), static_cast<std::size_t>(count)));
+    note(file, EventKind::Write, at, std::string(static_cast<const char*>(bytes), static_cast<std::size_t>(count)));
     return inner(file)->pMethods->xWrite(inner(file), bytes, count, at);
 }
 int truncate_file(sqlite3_file* file, sqlite3_int64 size) {
-    note(file, Kind::Truncate, size);
+    note(file, EventKind::Truncate, size);
     return inner(file)->pMethods->xTruncate(inner(file), size);
 }
 int sync_file(sqlite3_file* file, int flags) {
-    note(file, Kind::Sync);
+    note(file, EventKind::Sync);
     return inner(file)->pMethods->xSync(inner(file), flags);
 }
 int size_of_file(sqlite3_file* file, sqlite3_int64* size) {
@@ -112,13 +112,13 @@ int open_file(sqlite3_vfs*, const char* name, sqlite3_file* file, int flags, int
         opened->base.pMethods = &methods;
     }
     if (answer == SQLITE_OK && !there) {
-        note(file, Kind::Create);
+        note(file, EventKind::Create);
     }
     return answer;
 }
 int delete_file(sqlite3_vfs*, const char* name, int sync_folder) {
     if (const char* ending = ending_of(name); ending != nullptr) {
-        noted.push_back({Kind::Delete, ending});
+        noted.push_back({EventKind::Delete, ending});
     }
     return vfs_below->xDelete(vfs_below, name, sync_folder); // which opens the folder where it is to be synced
 }
@@ -147,7 +147,7 @@ int last_error(sqlite3_vfs*, int size, char* text) {
 /// SQLite opens a folder for one thing, to sync it.
 int open_folder(const char* file, int* number) {
     if (ending_of(file) != nullptr) {
-        noted.push_back({Kind::SyncFolder, {}});
+        noted.push_back({EventKind::SyncFolder, {}});
     }
     return reinterpret_cast<int (*)(const char*, int*)>(open_folder_below)(file, number);
 }
