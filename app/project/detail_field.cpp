@@ -46,6 +46,13 @@ DetailField::DetailField(const formats::SheetColumn& column, QWidget* parent)
     layout->addWidget(field);
 }
 
+DetailField::~DetailField() {
+    if (line_ != nullptr) { // it loses the focus as it goes, and must not tell of that then
+        line_->disconnect(this);
+        line_->removeEventFilter(this);
+    }
+}
+
 std::string DetailField::text() const {
     return (line_ != nullptr ? line_->text().trimmed() : box_->currentData().toString()).toStdString();
 }

@@ -16,6 +16,7 @@ class DetailField : public QWidget {
 
 public:
     explicit DetailField(const formats::SheetColumn& column, QWidget* parent = nullptr);
+    ~DetailField() override;
 
     [[nodiscard]] const formats::SheetColumn& column() const { return column_; }
     /// The text that the sheet would hold.

@@ -130,6 +130,14 @@ TEST_F(CoreDetailsInWindow, AChangeOfTheSameFieldBySomebodyElseIsNotWrittenOver)
     ASSERT_TRUE(QTest::qWaitFor([&] { return line("dbh_cm")->text() == "44"; }));
 }
 
+TEST_F(CoreDetailsInWindow, WhatIsBeingTypedIsWrittenWhenTheWindowCloses) {
+    line("collector")->setFocus();
+    QTest::keyClicks(line("collector"), "Ada Birk");
+    window.close();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !window.isVisible(); }));
+    EXPECT_EQ(kept().core.collector, "Ada Birk");
+}
+
 TEST_F(CoreDetailsInWindow, TheScanOfACoreWithAReadingStays) {
     EXPECT_TRUE(line("scan")->isReadOnly());
     EXPECT_FALSE(line("notes")->isReadOnly());

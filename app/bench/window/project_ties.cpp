@@ -108,6 +108,9 @@ void MainWindow::show_saved(int waiting) {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
+    if (QWidget* field = focusWidget()) {
+        field->clearFocus(); // what was typed and not ended with Return counts too
+    }
     closing_ = desk_.waiting() > 0;
     if (closing_) {
         messages_->tell(tr("The window closes when the last edits are written."));
