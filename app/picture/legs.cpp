@@ -12,6 +12,15 @@ std::string scan_of_leg(const Reading& reading, std::size_t leg) {
     return leg < reading.path.legs.size() ? reading.path.legs[leg].scan : std::string();
 }
 
+std::size_t leg_at(const Reading& reading, ImagePoint at) {
+    const auto finding = std::ranges::find(reading.findings, at, &Finding::at);
+    if (finding != reading.findings.end()) {
+        return finding->leg;
+    }
+    const auto boundary = std::ranges::find(reading.boundaries, at, &Boundary::at);
+    return boundary != reading.boundaries.end() ? boundary->leg : 0;
+}
+
 bool goes_on_in(const Reading& whole, const Reading& part) {
     if (whole.path.legs.size() < 2 || part.path.legs.empty() || part.boundaries.empty()) {
         return false;

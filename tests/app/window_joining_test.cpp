@@ -4,6 +4,7 @@
 #include "app/bench/panels/join_dialog.h"
 #include "app/bench/scan_view/scan_view.h"
 #include "app/bench/window/main_window.h"
+#include "app/picture/legs.h"
 #include "tests/app/fake_scan.h"
 
 #include <gtest/gtest.h>
@@ -119,6 +120,12 @@ TEST_F(WindowJoining, GoingToARingTurnsToItsScan) {
     window.actions().at(ActionId::GoToBark)->trigger();
     settle();
     EXPECT_EQ(shown(), "outer.png");
+}
+
+TEST_F(WindowJoining, APlaceIsKnownByItsLegWhereItsPixelsAreOnBothScans) {
+    join_at_boundary();
+    EXPECT_EQ(picture::leg_at(reading(), reading().boundaries.front().at), 0U);
+    EXPECT_EQ(picture::leg_at(reading(), reading().boundaries.back().at), 1U);
 }
 
 TEST_F(WindowJoining, OverACrackTheRingThatGoesOverItIsMeasuredInBothParts) {

@@ -2,6 +2,7 @@
 #include "app/bench/panels/message_bar.h"
 #include "app/bench/scan_view/scan_view.h"
 #include "app/bench/window/main_window.h"
+#include "app/picture/legs.h"
 #include "app/review/comparison_view.h"
 #include "app/review/core_viewer.h"
 #include "app/review/history_view.h"
@@ -70,8 +71,12 @@ void MainWindow::go_to_goal() {
     }
     const Goal goal = *goal_;
     if (!goal.seen) {
+        const std::size_t leg = picture::leg_at(document->reading(), goal.at);
+        if (control_.model().named(picture::scan_of_leg(document->reading(), leg)) == nullptr) {
+            return; // the scan that it lies on is still being opened
+        }
         goal_->seen = true;
-        view_->go_to(goal.at);
+        go_to_leg(leg, [this, at = goal.at] { view_->go_to(at); });
     }
     if (!goal.as_slip || findings_->show_at(goal.at, FindingKind::Slip)) {
         goal_.reset();
