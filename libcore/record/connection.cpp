@@ -101,6 +101,7 @@ Connection::~Connection() {
     if (mode_ != Mode::Read && database_.isOpen()) {
         fold_in();
     }
+    prepared_.clear();
     database_.close();
     database_ = QSqlDatabase();
     QSqlDatabase::removeDatabase(name_);
@@ -123,11 +124,31 @@ Outcome<QSqlQuery> Connection::run(const char* statement, const QVariantList& va
 }
 
 Outcome<void> Connection::change(const char* statement, const QVariantList& values) const {
-    return run(statement, values).map([](const QSqlQuery&) {});
+    return value(statement, values).map([](const QVariant&) {});
 }
 
 Outcome<QVariant> Connection::value(const char* statement, const QVariantList& values) const {
-    return run(statement, values).map([](QSqlQuery query) { return query.next() ? query.value(0) : QVariant(); });
+    auto known = prepared_.find(std::string_view(statement));
+    if (known == prepared_.end()) {
+        QSqlQuery query(database_);
+        query.setForwardOnly(true);
+        if (!query.prepare(QString::fromUtf8(statement))) {
+            return tl::unexpected(fault_of(query.lastError()));
+        }
+        known = prepared_.emplace(statement, std::move(query)).first;
+    }
+    QSqlQuery& query = known->second;
+    for (const QVariant& value : values) {
+        query.addBindValue(value);
+    }
+    if (!query.exec()) {
+        Fault fault = fault_of(query.lastError());
+        query.finish();
+        return tl::unexpected(std::move(fault));
+    }
+    QVariant first = query.next() ? query.value(0) : QVariant();
+    query.finish(); // one that is not would keep a transaction open
+    return first;
 }
 
 Outcome<int> Connection::version() const {
@@ -238,31 +259,6 @@ Fault Connection::fault_of(const QSqlError& error) const {
     default:
         return {file, "the project's data base says: " + error.text().toStdString(), "please report this"};
     }
-}
-
-Outcome<Transaction> Transaction::begin(const Connection& connection) {
-    return connection.still_there()
-        .and_then([&] { return connection.run("BEGIN IMMEDIATE"); })
-        .map([&](const QSqlQuery&) { return Transaction(connection); });
-}
-
-Transaction::Transaction(Transaction&& other) noexcept
-    : connection_(std::exchange(other.connection_, nullptr)) {}
-
-Transaction::~Transaction() {
-    if (connection_ != nullptr) {
-        (void)connection_->run("ROLLBACK");
-    }
-}
-
-Outcome<void> Transaction::commit() {
-    auto done = connection_->still_there();
-    done = done ? connection_->change("COMMIT") : done;
-    if (!done) {
-        return done;
-    }
-    connection_ = nullptr;
-    return {};
 }
 
 } // namespace pithward::record

@@ -18,13 +18,11 @@ std::optional<IdType> id_from(const QVariant& value) {
 
 Outcome<void> insert_line(const Connection& connection, const HistoryEntry& entry) {
     // The next number is found in the transaction that uses it, so no two are the same.
-    return connection
-        .run("INSERT INTO history (id, at, who, program, core, reading, revision, undoes, label, body) SELECT "
-             "COALESCE(MAX(id), 0) + 1, ?, ?, ?, ?, ?, ?, ?, ?, ? FROM history",
-             {to_sql(entry.at), to_sql(entry.who), to_sql(entry.program), id_to_sql(entry.core),
-              id_to_sql(entry.reading), id_to_sql(entry.edit), id_to_sql(entry.undoes), to_sql(entry.label),
-              to_sql(entry.body)})
-        .map([](const QSqlQuery&) {});
+    return connection.change(
+        "INSERT INTO history (id, at, who, program, core, reading, revision, undoes, label, body) SELECT "
+        "COALESCE(MAX(id), 0) + 1, ?, ?, ?, ?, ?, ?, ?, ?, ? FROM history",
+        {to_sql(entry.at), to_sql(entry.who), to_sql(entry.program), id_to_sql(entry.core), id_to_sql(entry.reading),
+         id_to_sql(entry.edit), id_to_sql(entry.undoes), to_sql(entry.label), to_sql(entry.body)});
 }
 
 } // namespace

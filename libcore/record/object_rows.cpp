@@ -1,27 +1,52 @@
+// How the objects of a reading are written to their rows.
 #include "libcore/record/object_rows.h"
 
 #include "libcore/edit/edit_json.h"
 #include "libcore/record/curve_bytes.h"
 
-#include <algorithm>
-#include <string_view>
-
 namespace pithward::record {
 
 namespace {
 
-constexpr int mark_columns = 10;
+/// The statements that write the rows of one kind of object. Each ends in the reading and the object's number.
+struct Statements {
+    const char* insert;
+    const char* update;
+    const char* remove;
+};
 
-Outcome<void> without_rows(Outcome<QSqlQuery> query) {
-    return std::move(query).map([](const QSqlQuery&) {});
+constexpr Statements statements(const Boundary& /*kind*/) {
+    return {"INSERT INTO boundary (leg, x, y, tangent, sd, confidence, flags, curve, latewood, sd_assumed, origin, "
+            "confirmation, note, reading, id) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+            "UPDATE boundary SET leg = ?, x = ?, y = ?, tangent = ?, sd = ?, confidence = ?, flags = ?, curve = ?, "
+            "latewood = ?, sd_assumed = ?, origin = ?, confirmation = ?, note = ? WHERE reading = ? AND id = ?",
+            "DELETE FROM boundary WHERE reading = ? AND id = ?"};
 }
 
-Outcome<void> delete_from(const Connection& connection, const char* statement, ReadingId reading, std::int64_t id) {
-    return without_rows(connection.run(statement, {to_sql(reading.value), to_sql(id)}));
+constexpr Statements statements(const Candidate& /*kind*/) {
+    return {"INSERT INTO candidate (leg, x, y, tangent, sd, confidence, flags, curve, latewood, reason, reading, id) "
+            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+            "UPDATE candidate SET leg = ?, x = ?, y = ?, tangent = ?, sd = ?, confidence = ?, flags = ?, curve = ?, "
+            "latewood = ?, reason = ? WHERE reading = ? AND id = ?",
+            "DELETE FROM candidate WHERE reading = ? AND id = ?"};
 }
 
-tl::unexpected<Fault> damaged(const Connection& connection, const char* what) {
-    return fail(connection.file().string(), std::string("the file is damaged: ") + what, "use a copy from before");
+constexpr Statements statements(const Break& /*kind*/) {
+    return {"INSERT INTO path_break (value, reading, id) VALUES (?, ?, ?)",
+            "UPDATE path_break SET value = ? WHERE reading = ? AND id = ?",
+            "DELETE FROM path_break WHERE reading = ? AND id = ?"};
+}
+
+constexpr Statements statements(const AbsentRing& /*kind*/) {
+    return {"INSERT INTO absent_ring (value, reading, id) VALUES (?, ?, ?)",
+            "UPDATE absent_ring SET value = ? WHERE reading = ? AND id = ?",
+            "DELETE FROM absent_ring WHERE reading = ? AND id = ?"};
+}
+
+constexpr Statements statements(const Finding& /*kind*/) {
+    return {"INSERT INTO finding (state, value, reading, id) VALUES (?, ?, ?, ?)",
+            "UPDATE finding SET state = ?, value = ? WHERE reading = ? AND id = ?",
+            "DELETE FROM finding WHERE reading = ? AND id = ?"};
 }
 
 std::string flag_words(const std::set<Flag>& flags) {
@@ -32,28 +57,12 @@ std::string flag_words(const std::set<Flag>& flags) {
     return words;
 }
 
-std::optional<std::set<Flag>> flags_from(std::string_view words) {
-    std::set<Flag> flags;
-    while (!words.empty()) {
-        const std::string_view one = words.substr(0, words.find(' '));
-        const auto flag = flag_from(one);
-        if (!flag) {
-            return std::nullopt;
-        }
-        flags.insert(*flag);
-        words.remove_prefix(std::min(words.size(), one.size() + 1));
-    }
-    return flags;
-}
-
 /// The columns that boundaries and candidates have in common.
 template <typename T>
-QVariantList mark_values(ReadingId reading, const T& mark) {
+QVariantList mark_values(const T& mark) {
     const std::string curve = curve_bytes(mark.curve);
     const auto latewood = mark.latewood ? std::optional(mark.latewood->value()) : std::nullopt;
-    return {to_sql(reading.value),
-            to_sql(mark.id.value),
-            to_sql(static_cast<std::int64_t>(mark.leg)),
+    return {to_sql(static_cast<std::int64_t>(mark.leg)),
             mark.at.x,
             mark.at.y,
             mark.tangent,
@@ -64,165 +73,69 @@ QVariantList mark_values(ReadingId reading, const T& mark) {
             to_sql(latewood)};
 }
 
-/// False where a value can't be one of a mark. What is no finite number is found later, for all that is in a reading.
-template <typename T>
-bool read_mark(const QSqlQuery& row, T& mark) {
-    mark.id.value = row.value(0).toLongLong();
-    const qlonglong leg = row.value(1).toLongLong();
-    mark.leg = static_cast<std::size_t>(leg);
-    mark.at = {row.value(2).toDouble(), row.value(3).toDouble()};
-    mark.tangent = row.value(4).toDouble();
-    mark.sd = Millimetres(row.value(5).toDouble());
-    mark.confidence = row.value(6).toDouble();
-    auto flags = flags_from(text_from(row.value(7)));
-    const QByteArray bytes = row.value(8).toByteArray();
-    auto curve = curve_from({bytes.data(), static_cast<std::size_t>(bytes.size())});
-    if (!flags || !curve || leg < 0) {
-        return false;
-    }
-    mark.flags = std::move(*flags);
-    mark.curve = std::move(*curve);
-    if (const auto latewood = number_from(row.value(9))) {
-        mark.latewood = Millimetres(*latewood);
-    }
-    return true;
+Outcome<QVariantList> values_of(const Boundary& boundary) {
+    QVariantList values = mark_values(boundary);
+    values << boundary.sd_assumed << to_sql(word(boundary.origin)) << to_sql(word(boundary.confirmation))
+           << to_sql(boundary.note);
+    return values;
+}
+
+Outcome<QVariantList> values_of(const Candidate& candidate) {
+    QVariantList values = mark_values(candidate);
+    values << to_sql(candidate.reason);
+    return values;
+}
+
+Outcome<QVariantList> values_of(const Finding& finding) {
+    return value_to_json(finding).map([&](const std::string& text) {
+        return QVariantList{to_sql(word(finding.state)), to_sql(text)};
+    });
 }
 
 template <typename T>
-Outcome<std::vector<T>> read_values(const Connection& connection, const char* statement, ReadingId reading) {
-    auto rows = connection.run(statement, {to_sql(reading.value)});
-    if (!rows) {
-        return tl::unexpected(std::move(rows.error()));
-    }
-    std::vector<T> all;
-    while (rows->next()) {
-        auto value = value_from_json<T>(text_from(rows->value(0)));
-        if (!value) {
-            return tl::unexpected(std::move(value.error()));
-        }
-        all.push_back(std::move(*value));
-    }
-    return all;
+Outcome<QVariantList> values_of(const T& object) {
+    return value_to_json(object).map([](const std::string& text) { return QVariantList{to_sql(text)}; });
 }
 
 template <typename T>
-Outcome<void> insert_value(const Connection& connection, const char* statement, ReadingId reading, const T& value) {
-    return value_to_json(value).and_then([&](const std::string& text) {
-        return without_rows(connection.run(statement, {to_sql(reading.value), to_sql(value.id.value), to_sql(text)}));
+Outcome<void> write(const Connection& connection, const char* statement, ReadingId reading, const T& object) {
+    return values_of(object).and_then([&](QVariantList values) {
+        values << to_sql(reading.value) << to_sql(object.id.value);
+        return connection.change(statement, values);
     });
 }
 
 } // namespace
 
-Outcome<void> insert_object(const Connection& connection, ReadingId reading, const Boundary& boundary) {
-    QVariantList values = mark_values(reading, boundary);
-    values << boundary.sd_assumed << to_sql(word(boundary.origin)) << to_sql(word(boundary.confirmation))
-           << to_sql(boundary.note);
-    return without_rows(connection.run("INSERT INTO boundary (reading, id, leg, x, y, tangent, sd, confidence, flags, "
-                                       "curve, latewood, sd_assumed, origin, confirmation, note) VALUES (?, ?, ?, ?, "
-                                       "?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                                       values));
+template <typename T>
+Outcome<void> insert_object(const Connection& connection, ReadingId reading, const T& object) {
+    return write(connection, statements(object).insert, reading, object);
 }
 
-Outcome<void> insert_object(const Connection& connection, ReadingId reading, const Candidate& candidate) {
-    QVariantList values = mark_values(reading, candidate);
-    values << to_sql(candidate.reason);
-    return without_rows(connection.run("INSERT INTO candidate (reading, id, leg, x, y, tangent, sd, confidence, flags, "
-                                       "curve, latewood, reason) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
-                                       values));
+template <typename T>
+Outcome<void> update_object(const Connection& connection, ReadingId reading, const T& object) {
+    return write(connection, statements(object).update, reading, object);
 }
 
-Outcome<void> insert_object(const Connection& connection, ReadingId reading, const Break& stretch) {
-    return insert_value(connection, "INSERT INTO path_break (reading, id, value) VALUES (?, ?, ?)", reading, stretch);
+template <typename T>
+Outcome<void> delete_object(const Connection& connection, ReadingId reading, const T& object) {
+    return connection.change(statements(object).remove, {to_sql(reading.value), to_sql(object.id.value)});
 }
 
-Outcome<void> insert_object(const Connection& connection, ReadingId reading, const AbsentRing& ring) {
-    return insert_value(connection, "INSERT INTO absent_ring (reading, id, value) VALUES (?, ?, ?)", reading, ring);
-}
-
-Outcome<void> insert_object(const Connection& connection, ReadingId reading, const Finding& finding) {
-    return value_to_json(finding).and_then([&](const std::string& text) {
-        return without_rows(connection.run(
-            "INSERT INTO finding (reading, id, state, value) VALUES (?, ?, ?, ?)",
-            {to_sql(reading.value), to_sql(finding.id.value), to_sql(word(finding.state)), to_sql(text)}));
-    });
-}
-
-Outcome<void> delete_object(const Connection& connection, ReadingId reading, const Boundary& boundary) {
-    return delete_from(connection, "DELETE FROM boundary WHERE reading = ? AND id = ?", reading, boundary.id.value);
-}
-
-Outcome<void> delete_object(const Connection& connection, ReadingId reading, const Candidate& candidate) {
-    return delete_from(connection, "DELETE FROM candidate WHERE reading = ? AND id = ?", reading, candidate.id.value);
-}
-
-Outcome<void> delete_object(const Connection& connection, ReadingId reading, const Break& stretch) {
-    return delete_from(connection, "DELETE FROM path_break WHERE reading = ? AND id = ?", reading, stretch.id.value);
-}
-
-Outcome<void> delete_object(const Connection& connection, ReadingId reading, const AbsentRing& ring) {
-    return delete_from(connection, "DELETE FROM absent_ring WHERE reading = ? AND id = ?", reading, ring.id.value);
-}
-
-Outcome<void> delete_object(const Connection& connection, ReadingId reading, const Finding& finding) {
-    return delete_from(connection, "DELETE FROM finding WHERE reading = ? AND id = ?", reading, finding.id.value);
-}
-
-Outcome<std::vector<Boundary>> read_boundaries(const Connection& connection, ReadingId reading) {
-    auto rows = connection.run("SELECT id, leg, x, y, tangent, sd, confidence, flags, curve, latewood, sd_assumed, "
-                               "origin, confirmation, note FROM boundary WHERE reading = ? ORDER BY id",
-                               {to_sql(reading.value)});
-    if (!rows) {
-        return tl::unexpected(std::move(rows.error()));
-    }
-    std::vector<Boundary> all;
-    while (rows->next()) {
-        Boundary boundary;
-        if (!read_mark(*rows, boundary)) {
-            return damaged(connection, "a ring boundary can't be read");
-        }
-        boundary.sd_assumed = rows->value(mark_columns).toInt() != 0;
-        const std::string origin = text_from(rows->value(mark_columns + 1));
-        boundary.origin = origin == word(Origin::Analyst) ? Origin::Analyst : Origin::Program;
-        const std::string confirmed = text_from(rows->value(mark_columns + 2));
-        for (const Confirmation known : {Confirmation::None, Confirmation::LookedAt, Confirmation::InBulk}) {
-            boundary.confirmation = word(known) == confirmed ? known : boundary.confirmation;
-        }
-        boundary.note = text_from(rows->value(mark_columns + 3));
-        all.push_back(std::move(boundary));
-    }
-    return all;
-}
-
-Outcome<std::vector<Candidate>> read_candidates(const Connection& connection, ReadingId reading) {
-    auto rows = connection.run("SELECT id, leg, x, y, tangent, sd, confidence, flags, curve, latewood, reason FROM "
-                               "candidate WHERE reading = ? ORDER BY id",
-                               {to_sql(reading.value)});
-    if (!rows) {
-        return tl::unexpected(std::move(rows.error()));
-    }
-    std::vector<Candidate> all;
-    while (rows->next()) {
-        Candidate candidate;
-        if (!read_mark(*rows, candidate)) {
-            return damaged(connection, "a candidate can't be read");
-        }
-        candidate.reason = text_from(rows->value(mark_columns));
-        all.push_back(std::move(candidate));
-    }
-    return all;
-}
-
-Outcome<std::vector<Break>> read_breaks(const Connection& connection, ReadingId reading) {
-    return read_values<Break>(connection, "SELECT value FROM path_break WHERE reading = ? ORDER BY id", reading);
-}
-
-Outcome<std::vector<AbsentRing>> read_absent_rings(const Connection& connection, ReadingId reading) {
-    return read_values<AbsentRing>(connection, "SELECT value FROM absent_ring WHERE reading = ? ORDER BY id", reading);
-}
-
-Outcome<std::vector<Finding>> read_findings(const Connection& connection, ReadingId reading) {
-    return read_values<Finding>(connection, "SELECT value FROM finding WHERE reading = ? ORDER BY id", reading);
-}
+template Outcome<void> insert_object(const Connection&, ReadingId, const Boundary&);
+template Outcome<void> update_object(const Connection&, ReadingId, const Boundary&);
+template Outcome<void> delete_object(const Connection&, ReadingId, const Boundary&);
+template Outcome<void> insert_object(const Connection&, ReadingId, const Candidate&);
+template Outcome<void> update_object(const Connection&, ReadingId, const Candidate&);
+template Outcome<void> delete_object(const Connection&, ReadingId, const Candidate&);
+template Outcome<void> insert_object(const Connection&, ReadingId, const Break&);
+template Outcome<void> update_object(const Connection&, ReadingId, const Break&);
+template Outcome<void> delete_object(const Connection&, ReadingId, const Break&);
+template Outcome<void> insert_object(const Connection&, ReadingId, const AbsentRing&);
+template Outcome<void> update_object(const Connection&, ReadingId, const AbsentRing&);
+template Outcome<void> delete_object(const Connection&, ReadingId, const AbsentRing&);
+template Outcome<void> insert_object(const Connection&, ReadingId, const Finding&);
+template Outcome<void> update_object(const Connection&, ReadingId, const Finding&);
+template Outcome<void> delete_object(const Connection&, ReadingId, const Finding&);
 
 } // namespace pithward::record

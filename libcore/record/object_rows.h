@@ -7,19 +7,15 @@
 
 namespace pithward::record {
 
-// One row for each object of a reading's lists.
+// One row for each object of a reading's lists: Boundary, Candidate, Break, AbsentRing, Finding.
 
-[[nodiscard]] Outcome<void> insert_object(const Connection& connection, ReadingId reading, const Boundary& boundary);
-[[nodiscard]] Outcome<void> insert_object(const Connection& connection, ReadingId reading, const Candidate& candidate);
-[[nodiscard]] Outcome<void> insert_object(const Connection& connection, ReadingId reading, const Break& stretch);
-[[nodiscard]] Outcome<void> insert_object(const Connection& connection, ReadingId reading, const AbsentRing& ring);
-[[nodiscard]] Outcome<void> insert_object(const Connection& connection, ReadingId reading, const Finding& finding);
-
-[[nodiscard]] Outcome<void> delete_object(const Connection& connection, ReadingId reading, const Boundary& boundary);
-[[nodiscard]] Outcome<void> delete_object(const Connection& connection, ReadingId reading, const Candidate& candidate);
-[[nodiscard]] Outcome<void> delete_object(const Connection& connection, ReadingId reading, const Break& stretch);
-[[nodiscard]] Outcome<void> delete_object(const Connection& connection, ReadingId reading, const AbsentRing& ring);
-[[nodiscard]] Outcome<void> delete_object(const Connection& connection, ReadingId reading, const Finding& finding);
+template <typename T>
+[[nodiscard]] Outcome<void> insert_object(const Connection& connection, ReadingId reading, const T& object);
+/// Writes what has changed over the row of the same number.
+template <typename T>
+[[nodiscard]] Outcome<void> update_object(const Connection& connection, ReadingId reading, const T& object);
+template <typename T>
+[[nodiscard]] Outcome<void> delete_object(const Connection& connection, ReadingId reading, const T& object);
 
 [[nodiscard]] Outcome<std::vector<Boundary>> read_boundaries(const Connection& connection, ReadingId reading);
 [[nodiscard]] Outcome<std::vector<Candidate>> read_candidates(const Connection& connection, ReadingId reading);

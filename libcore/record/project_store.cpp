@@ -2,6 +2,7 @@
 
 #include "libcore/record/history_rows.h"
 #include "libcore/record/reading_rows.h"
+#include "libcore/record/transaction.h"
 
 namespace pithward::record {
 

@@ -8,16 +8,12 @@ namespace pithward::record {
 
 namespace {
 
-Outcome<void> done(Outcome<QSqlQuery> query) {
-    return std::move(query).map([](const QSqlQuery&) {});
-}
-
 Outcome<void> write_scale(const Connection& connection, ReadingId reading, const std::string& scan,
                           const Calibration& scale) {
-    return done(connection.run("INSERT INTO calibration (reading, scan, px_per_mm_x, px_per_mm_y, relative_sd, source) "
-                               "VALUES (?, ?, ?, ?, ?, ?)",
-                               {to_sql(reading.value), to_sql(scan), scale.px_per_mm_x, scale.px_per_mm_y,
-                                scale.relative_sd, to_sql(word(scale.source))}));
+    return connection.change("INSERT INTO calibration (reading, scan, px_per_mm_x, px_per_mm_y, relative_sd, source) "
+                             "VALUES (?, ?, ?, ?, ?, ?)",
+                             {to_sql(reading.value), to_sql(scan), scale.px_per_mm_x, scale.px_per_mm_y,
+                              scale.relative_sd, to_sql(word(scale.source))});
 }
 
 /// Writes the parts of an edit, one after the other.
@@ -38,22 +34,22 @@ public:
 
     Outcome<void> operator()(const Changed<ReadingHead>& changed) {
         return value_to_json(changed.after).and_then([&](const std::string& entries) {
-            return done(connection_.run("UPDATE reading SET analyst = ?, state = ?, entries = ? WHERE id = ?",
-                                        {to_sql(changed.after.analyst), to_sql(word(changed.after.state)),
-                                         to_sql(entries), to_sql(reading_.value)}));
+            return connection_.change("UPDATE reading SET analyst = ?, state = ?, entries = ? WHERE id = ?",
+                                      {to_sql(changed.after.analyst), to_sql(word(changed.after.state)),
+                                       to_sql(entries), to_sql(reading_.value)});
         });
     }
 
     Outcome<void> operator()(const Changed<Path>& changed) {
         return value_to_json(changed.after).and_then([&](const std::string& path) {
-            return done(
-                connection_.run("UPDATE reading SET path = ? WHERE id = ?", {to_sql(path), to_sql(reading_.value)}));
+            return connection_.change("UPDATE reading SET path = ? WHERE id = ?",
+                                      {to_sql(path), to_sql(reading_.value)});
         });
     }
 
     Outcome<void> operator()(const CalibrationChanged& changed) {
-        auto gone = done(connection_.run("DELETE FROM calibration WHERE reading = ? AND scan = ?",
-                                         {to_sql(reading_.value), to_sql(changed.scan)}));
+        auto gone = connection_.change("DELETE FROM calibration WHERE reading = ? AND scan = ?",
+                                       {to_sql(reading_.value), to_sql(changed.scan)});
         return gone && changed.after ? write_scale(connection_, reading_, changed.scan, *changed.after) : gone;
     }
 
@@ -69,8 +65,7 @@ public:
 
     template <typename T>
     Outcome<void> operator()(const Changed<T>& changed) {
-        auto gone = delete_object(connection_, reading_, changed.before);
-        return gone ? insert_object(connection_, reading_, changed.after) : gone;
+        return update_object(connection_, reading_, changed.after);
     }
 
 private:
@@ -112,10 +107,10 @@ Outcome<void> write_reading(const Connection& connection, const Reading& reading
     if (!path || !entries) {
         return tl::unexpected(path ? entries.error() : path.error());
     }
-    auto written = done(connection.run(
+    auto written = connection.change(
         "INSERT INTO reading (id, core, revision, analyst, state, path, entries) VALUES (?, ?, 0, ?, ?, ?, ?)",
         {to_sql(reading.id.value), to_sql(core), to_sql(reading.analyst), to_sql(word(reading.state)), to_sql(*path),
-         to_sql(*entries)}));
+         to_sql(*entries)});
     for (const auto& [scan, scale] : reading.calibrations) {
         written = written ? write_scale(connection, reading.id, scan, scale) : written;
     }

@@ -1,6 +1,7 @@
 #include "libcore/record/schema.h"
 
 #include "libcore/record/project_header.h"
+#include "libcore/record/transaction.h"
 
 #include <algorithm>
 #include <array>
