@@ -61,8 +61,8 @@ Outcome<std::shared_ptr<const SiteCore>> SiteShelf::core(const record::Project& 
     if (!wood) {
         return tl::unexpected(std::move(wood.error()));
     }
-    seen = std::make_shared<const SiteCore>(
-        SiteCore{entry.id, revision, name, tree, std::move(*reading), std::move(*series), std::move(*wood)});
+    seen = std::make_shared<const SiteCore>(SiteCore{entry.id, revision, name, entry.site.id, tree, std::move(*reading),
+                                                     std::move(*series), std::move(*wood)});
     return seen;
 }
 

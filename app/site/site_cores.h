@@ -18,6 +18,7 @@ struct SiteCore {
     record::CoreId core;
     std::int64_t revision = 0;
     std::string name; ///< Of the core, with its site's where two sites have it.
+    std::string site;
     std::string tree; ///< With its site.
     Reading reading;
     RingSeries series;

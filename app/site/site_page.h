@@ -40,6 +40,8 @@ public:
     void add_buttons(QAction* see, QAction* accept, QAction* not_so, QAction* untold);
     /// Dates the site again where its readings have changed, when it is shown.
     void refresh();
+    /// Looks at the readings only: the work's `seen` tells.
+    void look() { work_.look(); }
     void cancel() { work_.cancel(); }
     void zoom(double factor) { years_.zoom(factor); }
     void show_all_years() { years_.show_all(); }

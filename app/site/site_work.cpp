@@ -29,21 +29,29 @@ void SiteWork::forget() {
 }
 
 void SiteWork::refresh() {
+    ask(&SiteWork::take);
+}
+
+void SiteWork::look() {
+    ask(nullptr);
+}
+
+void SiteWork::ask(void (SiteWork::*then)(SiteCores)) {
     if (!desk_.is_open()) {
         return;
     }
-    if (!shelf_) {
-        shelf_ = std::make_shared<SiteShelf>();
-    }
     desk_.store().ask<SiteCores>([shelf = shelf_](record::Project& project) { return shelf->cores(project); },
-                                 [this, number = ++asked_](Outcome<SiteCores> cores) {
+                                 [this, then, number = asked_](Outcome<SiteCores> cores) {
                                      if (number != asked_) {
                                          return;
                                      }
-                                     if (cores) {
-                                         take(std::move(*cores));
-                                     } else {
+                                     if (!cores) {
                                          emit told(QString::fromStdString(cores.error().line()));
+                                         return;
+                                     }
+                                     emit seen(*cores);
+                                     if (then != nullptr) {
+                                         (this->*then)(std::move(*cores));
                                      }
                                  });
 }

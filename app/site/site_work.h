@@ -23,6 +23,8 @@ public:
 
     /// Looks at the project's readings, and dates them when they are others than those that were dated last.
     void refresh();
+    /// Looks at the project's readings and does no more: `seen` tells.
+    void look();
     /// Stops what runs; nothing of it is kept.
     void cancel();
     [[nodiscard]] bool busy() const { return busy_; }
@@ -37,19 +39,22 @@ signals:
     /// Work began or ended, or there is another result.
     void changed();
     void told(const QString& message);
+    /// The project's readings, as they are now.
+    void seen(const SiteCores& cores);
 
 private:
     void forget();
+    void ask(void (SiteWork::*then)(SiteCores));
     void take(SiteCores cores);
     void start(SiteCores cores);
 
     ProjectDesk& desk_;
-    std::shared_ptr<SiteShelf> shelf_; ///< Used in the store's thread alone.
+    std::shared_ptr<SiteShelf> shelf_ = std::make_shared<SiteShelf>(); ///< Used in the store's thread alone.
     std::shared_ptr<const SiteDating> dating_;
     SiteCores cores_;
     bool known_ = false; ///< Whether `dating_` is what `cores_` give.
     bool busy_ = false;
-    quint64 asked_ = 0;
+    quint64 asked_ = 0; ///< Goes up when another project is open: answers of the one before are no longer wanted.
     quint64 number_ = 0;
     std::stop_source stop_;
     QThreadPool pool_;

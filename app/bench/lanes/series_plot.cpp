@@ -87,11 +87,7 @@ void SeriesPlot::refill() {
     refill_others();
     widths_->setData(keys, values);
     absent_->setData(absent, QVector<double>(absent.size(), 0.0));
-    QString year = others_.empty() ? tr("Year") : tr("Year; thin lines: the other cores on the bench");
-    if (shows_mean()) {
-        year = tr("Year; thin lines: the other cores on the bench; dashed: their mean");
-    }
-    plot_->xAxis->setLabel(dated_ ? year : tr("Ring, counted from the bark"));
+    plot_->xAxis->setLabel(key_words());
     plot_->xAxis->setRangeReversed(!dated_);
     if (!keys.isEmpty()) {
         const auto [low, high] = std::minmax_element(keys.begin(), keys.end());
@@ -108,35 +104,64 @@ void SeriesPlot::refill() {
     plot_->replot(QCustomPlot::rpQueuedReplot);
 }
 
+QString SeriesPlot::key_words() const {
+    if (!dated_) {
+        return tr("Ring, counted from the bark");
+    }
+    if (from_project_) {
+        return others_.empty() ? (shows_mean() ? tr("Year; dashed: the mean of the site's other cores") : tr("Year"))
+               : shows_mean()  ? tr("Year; thin lines: the tree's other cores; dashed: the mean of the site's others")
+                               : tr("Year; thin lines: the tree's other cores");
+    }
+    return others_.empty() ? tr("Year")
+           : shows_mean()  ? tr("Year; thin lines: the other cores on the bench; dashed: their mean")
+                           : tr("Year; thin lines: the other cores on the bench");
+}
+
+void SeriesPlot::show_kept(std::vector<KeptSeries> kept) {
+    kept_ = std::move(kept);
+    refill();
+}
+
+Companions SeriesPlot::on_the_bench() const {
+    Companions found;
+    std::set<std::string> taken{model_.core()->reading.core}; // one reading of each core for the mean
+    for (const BenchScan& scan : model_.scans()) {
+        for (const picture::MeasuredCore& core : scan.cores) {
+            const bool dated = !core.series.rings.empty() && core.series.rings.front().year.has_value();
+            if (!dated || &core == model_.core() || model_.taken_in(core.reading)) {
+                continue;
+            }
+            found.drawn.push_back(&core.series);
+            if (core.reading.core.empty() || taken.insert(core.reading.core).second) {
+                found.mean.push_back(&core.series);
+            }
+        }
+    }
+    return found;
+}
+
 void SeriesPlot::refill_others() {
     for (QCPGraph* graph : others_) {
         plot_->removeGraph(graph);
     }
     others_.clear();
-    std::vector<const RingSeries*> of_others;
-    std::set<std::string> taken; // one reading of each core
-    if (model_.core() != nullptr) {
-        taken.insert(model_.core()->reading.core);
+    Companions beside;
+    const picture::MeasuredCore* core = model_.core();
+    const KeptSeries* present = core != nullptr ? kept_of(kept_, core->reading.id, core->reading.core) : nullptr;
+    from_project_ = present != nullptr && model_.home() != nullptr && model_.home()->recorded;
+    if (dated_) {
+        beside = from_project_ ? companions(kept_, *present) : on_the_bench();
     }
-    for (const BenchScan& scan : model_.scans()) {
-        for (const picture::MeasuredCore& core : scan.cores) {
-            const bool dated = !core.series.rings.empty() && core.series.rings.front().year.has_value();
-            if (!dated_ || !dated || &core == model_.core() || model_.taken_in(core.reading)) {
-                continue;
-            }
-            QCPGraph* graph = plot_->addGraph();
-            for (const Ring& ring : core.series.rings) {
-                graph->addData(key_of(ring),
-                               ring.width ? ring.width->value() : std::numeric_limits<double>::quiet_NaN());
-            }
-            graph->setLayer("grid"); // behind the core that is worked on
-            others_.push_back(graph);
-            if (core.reading.core.empty() || taken.insert(core.reading.core).second) {
-                of_others.push_back(&core.series);
-            }
+    for (const RingSeries* series : beside.drawn) {
+        QCPGraph* graph = plot_->addGraph();
+        for (const Ring& ring : series->rings) {
+            graph->addData(key_of(ring), ring.width ? ring.width->value() : std::numeric_limits<double>::quiet_NaN());
         }
+        graph->setLayer("grid"); // behind the core that is worked on
+        others_.push_back(graph);
     }
-    refill_mean(of_others);
+    refill_mean(beside.mean);
     recolour();
 }
 
@@ -263,7 +288,7 @@ void SeriesPlot::recolour() {
     widths_->setPen(QPen(palette().color(QPalette::Link), 1.5));
     absent_->setPen(QPen(ink, 1.5));
     QColor thin = ink;
-    thin.setAlphaF(0.28F);
+    thin.setAlphaF(0.4F);
     for (QCPGraph* graph : others_) {
         graph->setPen(QPen(thin, 1.0));
     }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/bench/model/bench_model.h"
+#include "app/bench/model/kept_series.h"
 
 #include <QWidget>
 
@@ -18,6 +19,9 @@ class SeriesPlot : public QWidget {
 
 public:
     explicit SeriesPlot(const BenchModel& model, QWidget* parent = nullptr);
+
+    /// The series that the open project keeps; none where no project is open.
+    void show_kept(std::vector<KeptSeries> kept);
 
     /// Picks a ring out; 0 for none.
     void pick_ring(int number);
@@ -41,9 +45,12 @@ protected:
 
 private:
     void refill();
-    /// The other dated cores on the bench, as thin lines behind this one, and their mean.
+    /// Other dated cores as thin lines behind this one, and a mean.
     void refill_others();
     void refill_mean(const std::vector<const RingSeries*>& others);
+    /// The other dated cores on the bench.
+    [[nodiscard]] Companions on_the_bench() const;
+    [[nodiscard]] QString key_words() const;
     void recolour();
     void step_ring(int by);
     /// The ring at a place of the plot; 0 for none.
@@ -58,7 +65,9 @@ private:
     QCPGraph* absent_;
     QCPItemStraightLine* cursor_;
     QCPItemText* readout_;
+    std::vector<KeptSeries> kept_;
     bool dated_ = false;
+    bool from_project_ = false; ///< What is drawn beside the core is of the project.
     int picked_ = 0;
 };
 

@@ -1,3 +1,4 @@
+#include "app/bench/lanes/series_plot.h"
 #include "app/bench/panels/findings_list.h"
 #include "app/bench/panels/message_bar.h"
 #include "app/bench/scan_view/scan_view.h"
@@ -10,12 +11,28 @@
 
 namespace pithward::bench {
 
+namespace {
+
+std::vector<KeptSeries> kept_series(const SiteCores& cores) {
+    std::vector<KeptSeries> kept;
+    for (const auto& core : cores.cores) {
+        kept.push_back({core->reading.id, core->reading.core, core->site, core->tree, {core, &core->series}});
+    }
+    return kept;
+}
+
+} // namespace
+
 void MainWindow::bind_site() {
     using enum ActionId;
     actions_.on(ShowSite, [this] { show_front(Front::Site); });
     site_->add_buttons(actions_.at(OpenQueued), actions_.at(TakeProposal), actions_.at(KeepAsItIs),
                        actions_.at(CannotBeTold));
     connect(site_, &SitePage::told, messages_, &MessageBar::tell);
+    connect(&desk_, &ProjectDesk::opened, this, [this] { plot_->show_kept({}); });
+    connect(&desk_, &ProjectDesk::overview_changed, site_, &SitePage::look);
+    connect(&site_->work(), &SiteWork::seen, this,
+            [this](const SiteCores& cores) { plot_->show_kept(kept_series(cores)); });
     connect(site_, &SitePage::shown_changed, this, &MainWindow::refresh);
     connect(site_, &SitePage::hint, this, [this](const QString& words) {
         if (front_ == Front::Site) {
