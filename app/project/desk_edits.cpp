@@ -1,3 +1,4 @@
+#include "app/bench/look/sentences.h"
 #include "app/project/detail_change.h"
 #include "app/project/project_desk.h"
 #include "app/project/written_edit.h"
@@ -31,9 +32,8 @@ void ProjectDesk::answered(ReadingId reading, const EditRecord& record,
                            const Outcome<std::optional<EditRecord>>& answer) {
     const bool last = --pending_[reading] == 0;
     if (!answer) {
-        emit told(
-            tr("Taken back, since it could not be written: %1. %2")
-                .arg(QString::fromStdString(label_of(record.edit)), QString::fromStdString(answer.error().line())));
+        emit told(tr("Taken back, since it could not be written: %1. %2")
+                      .arg(in_window_language(label_of(record.edit)), QString::fromStdString(answer.error().line())));
         emit refused();
     }
     changed_.insert(reading);

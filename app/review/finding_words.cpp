@@ -1,5 +1,6 @@
 #include "app/review/finding_words.h"
 
+#include "app/bench/look/sentences.h"
 #include "app/bench/look/wording.h"
 #include "libcore/review/about_finding.h"
 #include "libcore/review/standing.h"
@@ -22,8 +23,7 @@ QString percent(double probability) {
 
 QString turned_down(const Candidate& candidate) {
     const QString line = FindingWords::tr("turned down here, %1 sure").arg(percent(candidate.confidence));
-    return candidate.reason.empty() ? line
-                                    : FindingWords::tr("%1: %2").arg(line, QString::fromStdString(candidate.reason));
+    return candidate.reason.empty() ? line : FindingWords::tr("%1: %2").arg(line, in_window_language(candidate.reason));
 }
 
 } // namespace
@@ -64,17 +64,17 @@ QString provenance_of(const ReviewCase& one) {
     const review::Standing standing = review::standing(one.reading(), one.document.log());
     return QStringList{FindingWords::tr("Site %1, tree %2")
                            .arg(QString::fromStdString(one.core.site.id), QString::fromStdString(one.core.tree.id)),
-                       QString::fromStdString(review::told_people(standing)),
-                       QString::fromStdString(review::told_looks(standing))}
+                       in_window_language(review::told_people(standing)),
+                       in_window_language(review::told_looks(standing))}
         .join(" · ");
 }
 
 QString story_of(const ReviewCase& one, const Finding& finding) {
     QStringList lines;
-    lines << FindingWords::tr("Reason: %1").arg(QString::fromStdString(finding.reason));
+    lines << FindingWords::tr("Reason: %1").arg(in_window_language(finding.reason));
     if (!finding.proposal.empty()) {
         lines << FindingWords::tr("Proposal: %1 (%2 that this is right)")
-                     .arg(QString::fromStdString(finding.proposal), percent(finding.probability));
+                     .arg(in_window_language(finding.proposal), percent(finding.probability));
     }
     const auto& boundaries = one.reading().boundaries;
     const auto boundary =

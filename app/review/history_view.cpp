@@ -1,5 +1,6 @@
 #include "app/review/history_view.h"
 
+#include "app/bench/look/sentences.h"
 #include "app/review/core_viewer.h"
 #include "libcore/review/bring_back.h"
 #include "libcore/review/standing.h"
@@ -133,7 +134,7 @@ void HistoryView::fill(History history) {
         const QSignalBlocker quiet(list_);
         list_->clear();
         for (const record::HistoryEntry& entry : history_.entries) {
-            QString what = QString::fromStdString(entry.label);
+            QString what = in_window_language(entry.label);
             if (entry.reading && history_.documents.size() > 1) {
                 what = tr("Reading %1: %2").arg(entry.reading->value).arg(what);
             }
@@ -193,7 +194,7 @@ void HistoryView::show_entry() {
     const review::Standing standing = review::standing(*then, {});
     words_->setText(tr("%1: %2. %3.")
                         .arg(is_now ? tr("As it is now") : tr("As it was after this"),
-                             QString::fromStdString(review::told_counts(standing)),
+                             in_window_language(review::told_counts(standing)),
                              tr("Open findings: %1").arg(standing.open_findings)));
     if (scan_ != nullptr) {
         viewer_->show_reading(scan_, *then);

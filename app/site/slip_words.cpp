@@ -1,5 +1,7 @@
 #include "app/site/slip_words.h"
 
+#include "app/bench/look/sentences.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 #include <variant>
@@ -135,7 +137,7 @@ QString certainty_of(const dating::Slip& slip) {
 QString line_of(const dating::SlipPlace& place) {
     return SiteWords::tr("%1 · %2 · %3")
         .arg(place.ring_year)
-        .arg(sureness(place.probability), QString::fromStdString(place.place.reason));
+        .arg(sureness(place.probability), in_window_language(place.place.reason));
 }
 
 QString words_of_change(const dating::SlipPlace& place) {

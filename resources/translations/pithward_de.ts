@@ -1226,6 +1226,705 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     </message>
 </context>
 <context>
+    <name>Sentences</name>
+    <message>
+        <source>this boundary is annual with a probability of only %1</source>
+        <translation>diese Grenze ist nur mit einer Wahrscheinlichkeit von %1 eine Jahrringgrenze</translation>
+    </message>
+    <message>
+        <source>look at it; if the change is soft on both sides or does not cross the core, take it out</source>
+        <translation>ansehen; wenn der Übergang auf beiden Seiten weich ist oder nicht quer durch den Kern läuft, herausnehmen</translation>
+    </message>
+    <message>
+        <source>a weak change here may be a boundary (%1): %2</source>
+        <translation>ein schwacher Übergang hier kann eine Grenze sein (%1): %2</translation>
+    </message>
+    <message>
+        <source>a weak change here may be a boundary (%1)</source>
+        <translation>ein schwacher Übergang hier kann eine Grenze sein (%1)</translation>
+    </message>
+    <message>
+        <source>look at it; if it closes a year, add it</source>
+        <translation>ansehen; wenn er ein Jahr abschließt, setzen</translation>
+    </message>
+    <message>
+        <source>it does not cross the core</source>
+        <translation>er läuft nicht quer durch den Kern</translation>
+    </message>
+    <message>
+        <source>soft on both sides</source>
+        <translation>auf beiden Seiten weich</translation>
+    </message>
+    <message>
+        <source>the wood does not get lighter again inward</source>
+        <translation>das Holz wird nach innen nicht wieder heller</translation>
+    </message>
+    <message>
+        <source>much weaker than its neighbours</source>
+        <translation>viel schwächer als seine Nachbarn</translation>
+    </message>
+    <message>
+        <source>the core is broken here; it was taken as a crack that lost no wood</source>
+        <translation>der Kern ist hier gebrochen; es wurde als Riss ohne Verlust von Holz genommen</translation>
+    </message>
+    <message>
+        <source>compare the two edges; if they don't fit, mark lost wood and say how many rings are gone</source>
+        <translation>beide Bruchkanten vergleichen; wenn sie nicht passen, Holzverlust eintragen und sagen, wie viele Ringe fehlen</translation>
+    </message>
+    <message>
+        <source>the core is broken here within a ring wider than its neighbours: a boundary may lie in the break</source>
+        <translation>der Kern ist hier in einem Ring gebrochen, der breiter ist als seine Nachbarn: im Bruch kann eine Grenze liegen</translation>
+    </message>
+    <message>
+        <source>look at both edges of the break; if a year ends at one of them, add its boundary there</source>
+        <translation>beide Kanten des Bruchs ansehen; wenn an einer ein Jahr endet, dort seine Grenze setzen</translation>
+    </message>
+    <message>
+        <source>the wood under the bark is dark like latewood: growth of the outermost ring had ended</source>
+        <translation>das Holz unter der Rinde ist dunkel wie Spätholz: das Wachstum des äußersten Rings war abgeschlossen</translation>
+    </message>
+    <message>
+        <source>what lies outside the first boundary is even: an unfinished ring, which has no width, or inner bark</source>
+        <translation>was außerhalb der ersten Grenze liegt, ist gleichmäßig: ein unfertiger Ring, der keine Breite hat, oder Bast</translation>
+    </message>
+    <message>
+        <source>no bark was seen at the outer end: outer rings may be lost</source>
+        <translation>am äußeren Ende war keine Rinde zu sehen: äußere Ringe können fehlen</translation>
+    </message>
+    <message>
+        <source>look at the outer end, and say what it is if it is otherwise</source>
+        <translation>das äußere Ende ansehen und sagen, was es ist, wenn es anders ist</translation>
+    </message>
+    <message>
+        <source>the bark was said to be at this end, but the wood looks as if it were at the other</source>
+        <translation>die Rinde soll an diesem Ende sein, aber das Holz sieht aus, als wäre sie am anderen</translation>
+    </message>
+    <message>
+        <source>it is not sure which end of the core is bark (%1)</source>
+        <translation>es ist nicht sicher, welches Ende des Kerns die Rinde ist (%1)</translation>
+    </message>
+    <message>
+        <source>look at the curve of the rings and the outer end; turn the path round if it is the other way</source>
+        <translation>die Krümmung der Ringe und das äußere Ende ansehen; den Pfad umdrehen, wenn es andersherum ist</translation>
+    </message>
+    <message>
+        <source>the wood was taken as conifer (%1): %2</source>
+        <translation>das Holz wurde als Nadelholz genommen (%1): %2</translation>
+    </message>
+    <message>
+        <source>the wood was taken as ring-porous (%1): %2</source>
+        <translation>das Holz wurde als ringporig genommen (%1): %2</translation>
+    </message>
+    <message>
+        <source>the wood was taken as diffuse-porous (%1): %2</source>
+        <translation>das Holz wurde als zerstreutporig genommen (%1): %2</translation>
+    </message>
+    <message>
+        <source>choose the kind of wood if it is another one</source>
+        <translation>die Holzart wählen, wenn es eine andere ist</translation>
+    </message>
+    <message>
+        <source>the rings show the same profile across the whole core</source>
+        <translation>die Ringe zeigen über den ganzen Kern das gleiche Profil</translation>
+    </message>
+    <message>
+        <source>the grain consists of large vessels</source>
+        <translation>die Struktur besteht aus großen Gefäßen</translation>
+    </message>
+    <message>
+        <source>the grain consists of small vessels</source>
+        <translation>die Struktur besteht aus kleinen Gefäßen</translation>
+    </message>
+    <message>
+        <source>the rings seem to bend round a pith here, so the path ends (%1)</source>
+        <translation>die Ringe scheinen sich hier um ein Mark zu krümmen, darum endet der Pfad (%1)</translation>
+    </message>
+    <message>
+        <source>look at the rings; if they bend the same way on both sides, draw one path along the core</source>
+        <translation>die Ringe ansehen; wenn sie sich auf beiden Seiten gleich krümmen, einen Pfad am Kern entlang zeichnen</translation>
+    </message>
+    <message>
+        <source>the rings may bend round a pith here (%1): the core may go past it</source>
+        <translation>die Ringe können sich hier um ein Mark krümmen (%1): der Kern geht vielleicht daran vorbei</translation>
+    </message>
+    <message>
+        <source>look at the rings; if they bend the other way beyond, draw a path from each end to the pith</source>
+        <translation>die Ringe ansehen; wenn sie sich jenseits andersherum krümmen, von jedem Ende einen Pfad zum Mark zeichnen</translation>
+    </message>
+    <message>
+        <source>the ruler gives %1 pixels to the millimetre, the file's tag %2: they differ by %3; if one step of its marks is %4, %5 is right</source>
+        <translation>das Lineal ergibt %1 Pixel je Millimeter, die Angabe der Datei %2: Unterschied %3; wenn ein Schritt seiner Striche %4 ist, stimmt %5</translation>
+    </message>
+    <message>
+        <source>the ruler gives %1 pixels to the millimetre, the resolution given %2: they differ by %3; if one step of its marks is %4, %5 is right</source>
+        <translation>das Lineal ergibt %1 Pixel je Millimeter, die genannte Auflösung %2: Unterschied %3; wenn ein Schritt seiner Striche %4 ist, stimmt %5</translation>
+    </message>
+    <message>
+        <source>the ruler gives %1 pixels to the millimetre, the file's tag %2: they differ by %3</source>
+        <translation>das Lineal ergibt %1 Pixel je Millimeter, die Angabe der Datei %2: Unterschied %3</translation>
+    </message>
+    <message>
+        <source>the ruler gives %1 pixels to the millimetre, the resolution given %2: they differ by %3</source>
+        <translation>das Lineal ergibt %1 Pixel je Millimeter, die genannte Auflösung %2: Unterschied %3</translation>
+    </message>
+    <message>
+        <source>the ruler's scale was taken; check that the line runs along it; if one step of its marks is %1, %2 is right</source>
+        <translation>der Maßstab des Lineals wurde genommen; prüfen, ob die Linie daran entlangläuft; wenn ein Schritt seiner Striche %1 ist, stimmt %2</translation>
+    </message>
+    <message>
+        <source>the ruler's scale was taken; check that the line runs along it</source>
+        <translation>der Maßstab des Lineals wurde genommen; prüfen, ob die Linie daran entlangläuft</translation>
+    </message>
+    <message>
+        <source>the file's tag</source>
+        <translation>die Angabe der Datei</translation>
+    </message>
+    <message>
+        <source>the resolution given</source>
+        <translation>die genannte Auflösung</translation>
+    </message>
+    <message>
+        <source>the lengths of the ruler's marks look like steps of %1, but %2 was given</source>
+        <translation>die Längen der Striche des Lineals sehen nach Schritten von %1 aus, aber %2 wurde genannt</translation>
+    </message>
+    <message>
+        <source>look at the ruler; measure again with the other graduation if that is right</source>
+        <translation>das Lineal ansehen; mit der anderen Teilung noch einmal messen, wenn sie stimmt</translation>
+    </message>
+    <message>
+        <source>the ruler lies across this core, so the scale along the core was not measured</source>
+        <translation>das Lineal liegt quer zu diesem Kern, der Maßstab längs des Kerns wurde also nicht gemessen</translation>
+    </message>
+    <message>
+        <source>give a second ruler line that runs the core's way</source>
+        <translation>eine zweite Lineallinie in Richtung des Kerns angeben</translation>
+    </message>
+    <message>
+        <source>the scale told was kept; look at the ruler and measure again along it, from %1 to %2; if one step of its marks is %3, %4 is right</source>
+        <translation>der genannte Maßstab wurde behalten; das Lineal ansehen und daran entlang noch einmal messen, von %1 bis %2; wenn ein Schritt seiner Striche %3 ist, stimmt %4</translation>
+    </message>
+    <message>
+        <source>the scale told was kept; look at the ruler and measure again along it, from %1 to %2</source>
+        <translation>der genannte Maßstab wurde behalten; das Lineal ansehen und daran entlang noch einmal messen, von %1 bis %2</translation>
+    </message>
+    <message>
+        <source>the core was taken %1 degrees from the line of lean: %2</source>
+        <translation>der Kern wurde %1 Grad von der Linie der Neigung entnommen: %2</translation>
+    </message>
+    <message>
+        <source>compression wood is likely, on the side that the stem leans to</source>
+        <translation>Druckholz ist wahrscheinlich, auf der Seite, zu der der Stamm sich neigt</translation>
+    </message>
+    <message>
+        <source>compression wood may lie on the far side, that the stem leans to</source>
+        <translation>Druckholz kann auf der fernen Seite liegen, zu der der Stamm sich neigt</translation>
+    </message>
+    <message>
+        <source>tension wood may lie on the far, upper side</source>
+        <translation>Zugholz kann auf der fernen, oberen Seite liegen</translation>
+    </message>
+    <message>
+        <source>tension wood is likely, on the upper side</source>
+        <translation>Zugholz ist wahrscheinlich, auf der oberen Seite</translation>
+    </message>
+    <message>
+        <source>compare its widths with a core square to the lean, and leave it out where they differ</source>
+        <translation>seine Breiten mit einem Kern quer zur Neigung vergleichen und ihn weglassen, wo sie sich unterscheiden</translation>
+    </message>
+    <message>
+        <source>no lean is noted, and the core was taken %1 degrees from the line of the slope's fall: reaction wood is possible</source>
+        <translation>keine Neigung ist vermerkt, und der Kern wurde %1 Grad von der Falllinie des Hangs entnommen: Reaktionsholz ist möglich</translation>
+    </message>
+    <message>
+        <source>note the lean (0 where there is none); core along the contour next time</source>
+        <translation>die Neigung vermerken (0, wo keine ist); beim nächsten Mal entlang der Höhenlinie bohren</translation>
+    </message>
+    <message>
+        <source>bark or outer wood is lost, so an unknown number of outer rings is gone and the date of coring does not date the series; its outermost year is the earliest possible last year</source>
+        <translation>Rinde oder äußeres Holz fehlt, also fehlt eine unbekannte Zahl äußerer Ringe und der Tag der Entnahme datiert die Reihe nicht; ihr äußerstes Jahr ist das früheste mögliche letzte Jahr</translation>
+    </message>
+    <message>
+        <source>date it by the other cores of the site</source>
+        <translation>an den anderen Kernen des Standorts datieren</translation>
+    </message>
+    <message>
+        <source>from bark to pith it is %1 to %2 by this core, but %3 to %4 by the stem's diameter</source>
+        <translation>von der Rinde zum Mark sind es nach diesem Kern %1 bis %2, aber %3 bis %4 nach dem Durchmesser des Stamms</translation>
+    </message>
+    <message>
+        <source>check the diameter, the bark, the scale and the pith</source>
+        <translation>Durchmesser, Rinde, Maßstab und Mark prüfen</translation>
+    </message>
+    <message>
+        <source>cored in %1, in its growing season: the outermost ring is unfinished, so it has a breadth but no width</source>
+        <translation>entnommen im %1, in der Wachstumszeit: der äußerste Ring ist unfertig, er hat also eine Ausdehnung, aber keine Breite</translation>
+    </message>
+    <message>
+        <source>leave it out of the widths, as it is</source>
+        <translation>aus den Breiten weglassen, wie es ist</translation>
+    </message>
+    <message>
+        <source>cored in %1, in its growing season: the outermost ring is unfinished, but the wood under the bark is taken as %2</source>
+        <translation>entnommen im %1, in der Wachstumszeit: der äußerste Ring ist unfertig, aber das Holz unter der Rinde wird als %2 genommen</translation>
+    </message>
+    <message>
+        <source>look at the wood under the bark and say that the ring is unfinished, or set the season</source>
+        <translation>das Holz unter der Rinde ansehen und sagen, dass der Ring unfertig ist, oder die Wachstumszeit setzen</translation>
+    </message>
+    <message>
+        <source>the pith's year is %1 (%2 to %3) by this core, but %4 (%5 to %6) by core %7 of the same tree</source>
+        <translation>das Jahr des Marks ist nach diesem Kern %1 (%2 bis %3), aber %4 (%5 bis %6) nach Kern %7 desselben Baums</translation>
+    </message>
+    <message>
+        <source>check the dating and the pith of both</source>
+        <translation>Datierung und Mark beider prüfen</translation>
+    </message>
+    <message>
+        <source>the pith was placed by hand, but %1</source>
+        <translation>das Mark wurde von Hand gesetzt, aber %1</translation>
+    </message>
+    <message>
+        <source>the innermost leg of the path has no boundary with a scale</source>
+        <translation>der innerste Abschnitt des Pfads hat keine Grenze mit Maßstab</translation>
+    </message>
+    <message>
+        <source>mark one first</source>
+        <translation>zuerst eine setzen</translation>
+    </message>
+    <message>
+        <source>no ring has a width, so rings to the pith can't be counted</source>
+        <translation>kein Ring hat eine Breite, die Ringe bis zum Mark lassen sich also nicht zählen</translation>
+    </message>
+    <message>
+        <source>mark two boundaries first</source>
+        <translation>zuerst zwei Grenzen setzen</translation>
+    </message>
+    <message>
+        <source>the pith can't lie on the bark's side of the innermost boundary</source>
+        <translation>das Mark kann nicht auf der Rindenseite der innersten Grenze liegen</translation>
+    </message>
+    <message>
+        <source>put it further in, or delete the boundaries beyond it</source>
+        <translation>weiter nach innen setzen oder die Grenzen dahinter löschen</translation>
+    </message>
+    <message>
+        <source>a ring round that place would be too flat on this core to tell its distance</source>
+        <translation>ein Ring um diese Stelle wäre auf diesem Kern zu flach, um ihre Entfernung zu zeigen</translation>
+    </message>
+    <message>
+        <source>put the pith nearer, or leave it untold</source>
+        <translation>das Mark näher setzen oder es offen lassen</translation>
+    </message>
+    <message>
+        <source>the pith lies on the core, and about %1 rings lie between the innermost boundary and it</source>
+        <translation>das Mark liegt auf dem Kern, und etwa %1 Ringe liegen zwischen der innersten Grenze und ihm</translation>
+    </message>
+    <message>
+        <source>mark the boundaries between, or draw the path to the pith</source>
+        <translation>die Grenzen dazwischen setzen oder den Pfad bis zum Mark zeichnen</translation>
+    </message>
+    <message>
+        <source>with two boundaries or fewer nothing can be said of the pith</source>
+        <translation>mit zwei Grenzen oder weniger lässt sich über das Mark nichts sagen</translation>
+    </message>
+    <message>
+        <source>the innermost leg of the path has no boundary, so nothing can be said of the pith</source>
+        <translation>der innerste Abschnitt des Pfads hat keine Grenze, über das Mark lässt sich also nichts sagen</translation>
+    </message>
+    <message>
+        <source>the curve of the innermost rings could not be traced</source>
+        <translation>die Krümmung der innersten Ringe ließ sich nicht verfolgen</translation>
+    </message>
+    <message>
+        <source>the rings at the inner end are too flat to tell where the pith is</source>
+        <translation>die Ringe am inneren Ende sind zu flach, um zu zeigen, wo das Mark ist</translation>
+    </message>
+    <message>
+        <source>the centre of the rings' curve would lie beyond the stem</source>
+        <translation>der Mittelpunkt der Ringkrümmung läge außerhalb des Stamms</translation>
+    </message>
+    <message>
+        <source>the rings at the inner end bend both ways, so their curve does not tell where the pith is</source>
+        <translation>die Ringe am inneren Ende krümmen sich in beide Richtungen, ihre Krümmung zeigt also nicht, wo das Mark ist</translation>
+    </message>
+    <message>
+        <source>the rings at the inner end bend away from the inner end, so the pith can't lie there</source>
+        <translation>die Ringe am inneren Ende krümmen sich von ihm weg, das Mark kann also nicht dort liegen</translation>
+    </message>
+    <message>
+        <source>look at the inner end; without the pith the age is only a least age</source>
+        <translation>das innere Ende ansehen; ohne Mark ist das Alter nur ein Mindestalter</translation>
+    </message>
+    <message>
+        <source>the pith is %1 to %2 from the innermost boundary, but more than %3 by %4</source>
+        <translation>das Mark ist %1 bis %2 von der innersten Grenze entfernt, aber mehr als %3 nach %4</translation>
+    </message>
+    <message>
+        <source>the pith is %1 to %2 from the innermost boundary, but %3 to %4 by %5</source>
+        <translation>das Mark ist %1 bis %2 von der innersten Grenze entfernt, aber %3 bis %4 nach %5</translation>
+    </message>
+    <message>
+        <source>look at the innermost rings; where growth was uneven, trust neither</source>
+        <translation>die innersten Ringe ansehen; wo das Wachstum ungleich war, keinem trauen</translation>
+    </message>
+    <message>
+        <source>arc height and chord (Duncan 1989)</source>
+        <translation>Bogenhöhe und Sehne (Duncan 1989)</translation>
+    </message>
+    <message>
+        <source>concentric circles (Applequist 1958)</source>
+        <translation>konzentrischen Kreisen (Applequist 1958)</translation>
+    </message>
+    <message>
+        <source>the stem's radius</source>
+        <translation>dem Radius des Stamms</translation>
+    </message>
+    <message>
+        <source>the curve of the rings</source>
+        <translation>der Krümmung der Ringe</translation>
+    </message>
+    <message>
+        <source>the other cores of the site show that ring %1 is missing (%2 alone); %3</source>
+        <translation>die anderen Kerne des Standorts zeigen, dass Ring %1 fehlt (nur %2); %3</translation>
+    </message>
+    <message>
+        <source>the other cores of the site show that ring %1 is missing (%2 to %3); %4</source>
+        <translation>die anderen Kerne des Standorts zeigen, dass Ring %1 fehlt (%2 bis %3); %4</translation>
+    </message>
+    <message>
+        <source>the other cores of the site show that ring %1 is counted twice (%2 alone); %3</source>
+        <translation>die anderen Kerne des Standorts zeigen, dass Ring %1 doppelt gezählt ist (nur %2); %3</translation>
+    </message>
+    <message>
+        <source>the other cores of the site show that ring %1 is counted twice (%2 to %3); %4</source>
+        <translation>die anderen Kerne des Standorts zeigen, dass Ring %1 doppelt gezählt ist (%2 bis %3); %4</translation>
+    </message>
+    <message>
+        <source>this boundary may be none (%1)</source>
+        <translation>diese Grenze ist vielleicht keine (%1)</translation>
+    </message>
+    <message>
+        <source>the tree may have laid no ring here: nothing shows it</source>
+        <translation>der Baum hat hier vielleicht keinen Ring gebildet: nichts zeigt es</translation>
+    </message>
+    <message>
+        <source>look at ring %1</source>
+        <translation>Ring %1 ansehen</translation>
+    </message>
+    <message>
+        <source>put a boundary in here, the inner one of ring %1</source>
+        <translation>hier eine Grenze setzen, die innere von Ring %1</translation>
+    </message>
+    <message>
+        <source>take this boundary out: it divides ring %1</source>
+        <translation>diese Grenze herausnehmen: sie teilt Ring %1</translation>
+    </message>
+    <message>
+        <source>mark ring %1 as locally absent</source>
+        <translation>Ring %1 als lokal fehlend eintragen</translation>
+    </message>
+    <message>
+        <source>complete</source>
+        <translation>vollständig</translation>
+    </message>
+    <message>
+        <source>unfinished</source>
+        <translation>unfertig</translation>
+    </message>
+    <message>
+        <source>lost</source>
+        <translation>verloren</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>January</source>
+        <translation>Januar</translation>
+    </message>
+    <message>
+        <source>February</source>
+        <translation>Februar</translation>
+    </message>
+    <message>
+        <source>March</source>
+        <translation>März</translation>
+    </message>
+    <message>
+        <source>April</source>
+        <translation>April</translation>
+    </message>
+    <message>
+        <source>May</source>
+        <translation>Mai</translation>
+    </message>
+    <message>
+        <source>June</source>
+        <translation>Juni</translation>
+    </message>
+    <message>
+        <source>July</source>
+        <translation>Juli</translation>
+    </message>
+    <message>
+        <source>August</source>
+        <translation>August</translation>
+    </message>
+    <message>
+        <source>September</source>
+        <translation>September</translation>
+    </message>
+    <message>
+        <source>October</source>
+        <translation>Oktober</translation>
+    </message>
+    <message>
+        <source>November</source>
+        <translation>November</translation>
+    </message>
+    <message>
+        <source>December</source>
+        <translation>Dezember</translation>
+    </message>
+    <message>
+        <source>proposed by the program</source>
+        <translation>vom Programm vorgeschlagen</translation>
+    </message>
+    <message>
+        <source>marked by %1, passed by %2, who changed it too</source>
+        <translation>fertig gemeldet von %1, freigegeben von %2, von dem auch Änderungen sind</translation>
+    </message>
+    <message>
+        <source>marked by %1, passed by %2</source>
+        <translation>fertig gemeldet von %1, freigegeben von %2</translation>
+    </message>
+    <message>
+        <source>passed by %1, who marked it too</source>
+        <translation>freigegeben von %1, wie auch fertig gemeldet</translation>
+    </message>
+    <message>
+        <source>marked by %1</source>
+        <translation>fertig gemeldet von %1</translation>
+    </message>
+    <message>
+        <source>returned to %1</source>
+        <translation>zurückgegeben an %1</translation>
+    </message>
+    <message>
+        <source>marked</source>
+        <translation>fertig gemeldet</translation>
+    </message>
+    <message>
+        <source>returned</source>
+        <translation>zurückgegeben</translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <translation>freigegeben</translation>
+    </message>
+    <message>
+        <source>proposed</source>
+        <translation>vorgeschlagen</translation>
+    </message>
+    <message>
+        <source>%1 boundaries: %2 looked at, %3 confirmed in bulk, %4 confirmed by nobody</source>
+        <translation>%1 Grenzen: %2 angesehen, %3 gesammelt bestätigt, %4 von niemandem bestätigt</translation>
+    </message>
+    <message>
+        <source>%1 looked at, %2 confirmed in bulk, %3 confirmed by nobody</source>
+        <translation>%1 angesehen, %2 gesammelt bestätigt, %3 von niemandem bestätigt</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Redo: %1</source>
+        <translation>Wiederholt: %1</translation>
+    </message>
+    <message>
+        <source>Add a ring boundary</source>
+        <translation>Grenze setzen</translation>
+    </message>
+    <message>
+        <source>Remove a ring boundary</source>
+        <translation>Grenze herausnehmen</translation>
+    </message>
+    <message>
+        <source>Change a ring boundary</source>
+        <translation>Grenze ändern</translation>
+    </message>
+    <message>
+        <source>Add a candidate</source>
+        <translation>Kandidaten setzen</translation>
+    </message>
+    <message>
+        <source>Remove a candidate</source>
+        <translation>Kandidaten herausnehmen</translation>
+    </message>
+    <message>
+        <source>Change a candidate</source>
+        <translation>Kandidaten ändern</translation>
+    </message>
+    <message>
+        <source>Add a break</source>
+        <translation>Bruch eintragen</translation>
+    </message>
+    <message>
+        <source>Remove a break</source>
+        <translation>Bruch herausnehmen</translation>
+    </message>
+    <message>
+        <source>Change a break</source>
+        <translation>Bruch ändern</translation>
+    </message>
+    <message>
+        <source>Add a locally absent ring</source>
+        <translation>Lokal fehlenden Ring eintragen</translation>
+    </message>
+    <message>
+        <source>Remove a locally absent ring</source>
+        <translation>Lokal fehlenden Ring herausnehmen</translation>
+    </message>
+    <message>
+        <source>Change a locally absent ring</source>
+        <translation>Lokal fehlenden Ring ändern</translation>
+    </message>
+    <message>
+        <source>Add a finding</source>
+        <translation>Befund eintragen</translation>
+    </message>
+    <message>
+        <source>Remove a finding</source>
+        <translation>Befund herausnehmen</translation>
+    </message>
+    <message>
+        <source>Change a finding</source>
+        <translation>Befund ändern</translation>
+    </message>
+    <message>
+        <source>Set the reading to %1</source>
+        <translation>Messung auf %1 setzen</translation>
+    </message>
+    <message>
+        <source>Set the outermost year</source>
+        <translation>Äußerstes Jahr setzen</translation>
+    </message>
+    <message>
+        <source>Set the wood type</source>
+        <translation>Holzart setzen</translation>
+    </message>
+    <message>
+        <source>Set the wood under the bark</source>
+        <translation>Holz unter der Rinde setzen</translation>
+    </message>
+    <message>
+        <source>Place the pith by hand</source>
+        <translation>Mark von Hand setzen</translation>
+    </message>
+    <message>
+        <source>Judge the pith</source>
+        <translation>Mark beurteilen</translation>
+    </message>
+    <message>
+        <source>Note on the reading</source>
+        <translation>Notiz zur Messung</translation>
+    </message>
+    <message>
+        <source>Change the reading's entries</source>
+        <translation>Angaben der Messung ändern</translation>
+    </message>
+    <message>
+        <source>Change the path</source>
+        <translation>Pfad ändern</translation>
+    </message>
+    <message>
+        <source>Change the scale</source>
+        <translation>Maßstab ändern</translation>
+    </message>
+    <message>
+        <source>Confirm ring boundaries in bulk</source>
+        <translation>Grenzen gesammelt bestätigen</translation>
+    </message>
+    <message>
+        <source>Mark as a false ring</source>
+        <translation>Als Scheinring eintragen</translation>
+    </message>
+    <message>
+        <source>Take a candidate as a ring boundary</source>
+        <translation>Kandidaten als Grenze nehmen</translation>
+    </message>
+    <message>
+        <source>Open a finding again</source>
+        <translation>Befund wieder öffnen</translation>
+    </message>
+    <message>
+        <source>Take the proposal of a finding</source>
+        <translation>Vorschlag eines Befunds annehmen</translation>
+    </message>
+    <message>
+        <source>Keep what a finding is about</source>
+        <translation>Lassen, worum es in einem Befund geht</translation>
+    </message>
+    <message>
+        <source>Say of a finding that it can't be told</source>
+        <translation>Von einem Befund sagen, dass es sich nicht sagen lässt</translation>
+    </message>
+    <message>
+        <source>Settle a finding</source>
+        <translation>Befund erledigen</translation>
+    </message>
+    <message>
+        <source>Go on on another scan</source>
+        <translation>Auf einem anderen Scan weitergehen</translation>
+    </message>
+    <message>
+        <source>Step aside along a ring boundary</source>
+        <translation>Seitlich an einer Grenze entlang versetzen</translation>
+    </message>
+    <message>
+        <source>Make the project</source>
+        <translation>Projekt anlegen</translation>
+    </message>
+    <message>
+        <source>Accept reading %1</source>
+        <translation>Messung %1 gelten lassen</translation>
+    </message>
+    <message>
+        <source>Note the scan %1</source>
+        <translation>Scan %1 vermerken</translation>
+    </message>
+    <message>
+        <source>Enter %1</source>
+        <translation>%1 eintragen</translation>
+    </message>
+    <message>
+        <source>Propose a reading</source>
+        <translation>Messung vorschlagen</translation>
+    </message>
+    <message>
+        <source>Hold the tree's cores against each other</source>
+        <translation>Die Kerne des Baums vergleichen</translation>
+    </message>
+    <message>
+        <source>Return a finding</source>
+        <translation>Befund zurückgeben</translation>
+    </message>
+    <message>
+        <source>Pass a finding</source>
+        <translation>Befund freigeben</translation>
+    </message>
+    <message>
+        <source>Pass the reading</source>
+        <translation>Messung freigeben</translation>
+    </message>
+    <message>
+        <source>Check against the changed field data</source>
+        <translation>Mit den geänderten Felddaten prüfen</translation>
+    </message>
+</context>
+<context>
     <name>SiteWords</name>
     <message>
         <source>over 99 %</source>
@@ -1881,7 +2580,9 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message numerus="yes">
         <source>%n rings</source>
         <translation>
-            <numerusform>%n Jahrring</numerusform><numerusform>%n Jahrringe</numerusform></translation>
+            <numerusform>%n Jahrring</numerusform>
+            <numerusform>%n Jahrringe</numerusform>
+        </translation>
     </message>
     <message>
         <source>Core %1</source>
@@ -2032,7 +2733,9 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message numerus="yes">
         <source>%1, core %2: %n rings</source>
         <translation>
-            <numerusform>%1, Kern %2: %n Jahrring</numerusform><numerusform>%1, Kern %2: %n Jahrringe</numerusform></translation>
+            <numerusform>%1, Kern %2: %n Jahrring</numerusform>
+            <numerusform>%1, Kern %2: %n Jahrringe</numerusform>
+        </translation>
     </message>
     <message>
         <source>Both show the boundary in hand, of %1</source>
@@ -2239,7 +2942,9 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message numerus="yes">
         <source>Writing %n…</source>
         <translation>
-            <numerusform>%n wird geschrieben…</numerusform><numerusform>%n werden geschrieben…</numerusform></translation>
+            <numerusform>%n wird geschrieben…</numerusform>
+            <numerusform>%n werden geschrieben…</numerusform>
+        </translation>
     </message>
     <message>
         <source>All is written</source>
@@ -2485,12 +3190,16 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message numerus="yes">
         <source>about %n s left</source>
         <translation>
-            <numerusform>noch etwa %n s</numerusform><numerusform>noch etwa %n s</numerusform></translation>
+            <numerusform>noch etwa %n s</numerusform>
+            <numerusform>noch etwa %n s</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
         <source>about %n min left</source>
         <translation>
-            <numerusform>noch etwa %n min</numerusform><numerusform>noch etwa %n min</numerusform></translation>
+            <numerusform>noch etwa %n min</numerusform>
+            <numerusform>noch etwa %n min</numerusform>
+        </translation>
     </message>
     <message>
         <source>Progress</source>
@@ -2522,7 +3231,9 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message numerus="yes">
         <source>%n cores are on this scan. Draw the path of %1 (P).</source>
         <translation>
-            <numerusform>%n Kern ist auf diesem Scan. Zeichnen Sie den Weg von %1 (P).</numerusform><numerusform>%n Kerne sind auf diesem Scan. Zeichnen Sie den Weg von %1 (P).</numerusform></translation>
+            <numerusform>%n Kern ist auf diesem Scan. Zeichnen Sie den Weg von %1 (P).</numerusform>
+            <numerusform>%n Kerne sind auf diesem Scan. Zeichnen Sie den Weg von %1 (P).</numerusform>
+        </translation>
     </message>
     <message>
         <source>Propose a reading</source>
@@ -2538,7 +3249,9 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message numerus="yes">
         <source>%n open</source>
         <translation>
-            <numerusform>%n offen</numerusform><numerusform>%n offen</numerusform></translation>
+            <numerusform>%n offen</numerusform>
+            <numerusform>%n offen</numerusform>
+        </translation>
     </message>
     <message>
         <source>Cores of the project</source>
@@ -2644,7 +3357,9 @@ Aus %2</translation>
     <message numerus="yes">
         <source>, %n locally absent</source>
         <translation>
-            <numerusform>, %n fällt lokal aus</numerusform><numerusform>, %n fallen lokal aus</numerusform></translation>
+            <numerusform>, %n fällt lokal aus</numerusform>
+            <numerusform>, %n fallen lokal aus</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2778,7 +3493,9 @@ Aus %2</translation>
     <message numerus="yes">
         <source>%1, from %n marks</source>
         <translation>
-            <numerusform>%1, aus %n Strich</numerusform><numerusform>%1, aus %n Strichen</numerusform></translation>
+            <numerusform>%1, aus %n Strich</numerusform>
+            <numerusform>%1, aus %n Strichen</numerusform>
+        </translation>
     </message>
     <message>
         <source>not read yet</source>
@@ -2867,6 +3584,18 @@ Aus %2</translation>
     <message>
         <source>Ring, counted from the bark</source>
         <translation>Jahrring, von der Rinde gezählt</translation>
+    </message>
+    <message>
+        <source>Year; dashed: the site's mean</source>
+        <translation>Jahr; gestrichelt: Mittel des Standorts</translation>
+    </message>
+    <message>
+        <source>Year; thin: the tree's other cores; dashed: the site's mean</source>
+        <translation>Jahr; dünn: Kerne des Baums; gestrichelt: Mittel des Standorts</translation>
+    </message>
+    <message>
+        <source>Year; thin: the tree's other cores</source>
+        <translation>Jahr; dünn: andere Kerne des Baums</translation>
     </message>
 </context>
 <context>

@@ -109,9 +109,9 @@ QString SeriesPlot::key_words() const {
         return tr("Ring, counted from the bark");
     }
     if (from_project_) {
-        return others_.empty() ? (shows_mean() ? tr("Year; dashed: the mean of the site's other cores") : tr("Year"))
-               : shows_mean()  ? tr("Year; thin lines: the tree's other cores; dashed: the mean of the site's others")
-                               : tr("Year; thin lines: the tree's other cores");
+        return others_.empty() ? (shows_mean() ? tr("Year; dashed: the site's mean") : tr("Year"))
+               : shows_mean()  ? tr("Year; thin: the tree's other cores; dashed: the site's mean")
+                               : tr("Year; thin: the tree's other cores");
     }
     return others_.empty() ? tr("Year")
            : shows_mean()  ? tr("Year; thin lines: the other cores on the bench; dashed: their mean")

@@ -1,5 +1,6 @@
 #include "app/bench/panels/findings_list.h"
 
+#include "app/bench/look/sentences.h"
 #include "app/bench/look/wording.h"
 #include "app/bench/panels/finding_delegate.h"
 #include "app/picture/legs.h"
@@ -48,9 +49,9 @@ void FindingsList::refill() {
         if (about != nullptr) {
             title += " · " + name_of(*about);
         }
-        QString body = QString::fromStdString(finding.reason);
+        QString body = in_window_language(finding.reason);
         if (!finding.proposal.empty()) {
-            body += "\n" + tr("Proposal: %1").arg(QString::fromStdString(finding.proposal));
+            body += "\n" + tr("Proposal: %1").arg(in_window_language(finding.proposal));
         }
         if (finding.verdict == Verdict::Returned) {
             title += " · " + tr("returned");

@@ -1,5 +1,7 @@
 #include "app/bench/panels/message_bar.h"
 
+#include "app/bench/look/sentences.h"
+
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QStyle>
@@ -32,8 +34,9 @@ MessageBar::MessageBar(QWidget* parent)
     hide();
 }
 
-void MessageBar::tell(const QString& message) {
+void MessageBar::tell(const QString& sentence) {
     constexpr qsizetype most = 4;
+    const QString message = in_window_language(sentence.toStdString());
     messages_.removeAll(message);
     messages_ << message;
     while (messages_.size() > most) {

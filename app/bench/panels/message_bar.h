@@ -14,8 +14,8 @@ class MessageBar : public QFrame {
 
 public:
     explicit MessageBar(QWidget* parent = nullptr);
-    /// Messages that come together are shown together.
-    void tell(const QString& message);
+    /// Messages that come together are shown together. What a library says is told in the window's language.
+    void tell(const QString& sentence);
     void put_away();
     [[nodiscard]] QString text() const;
 

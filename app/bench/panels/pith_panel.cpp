@@ -1,5 +1,6 @@
 #include "app/bench/panels/pith_panel.h"
 
+#include "app/bench/look/sentences.h"
 #include "app/bench/look/wording.h"
 #include "libcore/measure/age.h"
 
@@ -22,7 +23,7 @@ QLabel* selectable_label(const QString& name) {
 /// Why a reading has no pith, as its finding says.
 QString why_none(const Reading& reading) {
     const auto finding = std::ranges::find(reading.findings, FindingKind::Pith, &Finding::kind);
-    return finding == reading.findings.end() ? QString() : QString::fromStdString(finding->reason);
+    return finding == reading.findings.end() ? QString() : in_window_language(finding->reason);
 }
 
 } // namespace
@@ -68,7 +69,7 @@ void PithPanel::refresh() {
     year_->setText(year ? in_words(*year) : tr("not known"));
     QStringList lines;
     for (const OtherPith& other : pith->others) {
-        lines << tr("%1: %2").arg(QString::fromStdString(other.method), in_words(other));
+        lines << tr("%1: %2").arg(in_window_language(other.method), in_words(other));
     }
     others_->setText(lines.join('\n'));
 }

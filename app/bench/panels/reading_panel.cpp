@@ -1,5 +1,6 @@
 #include "app/bench/panels/reading_panel.h"
 
+#include "app/bench/look/sentences.h"
 #include "app/bench/look/wording.h"
 #include "libcore/measure/series_summary.h"
 #include "libcore/review/standing.h"
@@ -112,8 +113,8 @@ void ReadingPanel::refresh() {
     const bool recorded = core != nullptr && model_.home()->recorded;
     const review::Standing standing =
         recorded ? review::standing(core->reading, model_.document()->log()) : review::Standing{};
-    review_->setText(recorded ? QString::fromStdString(review::told_people(standing)) : tr("only in a project"));
-    review_->setToolTip(recorded ? QString::fromStdString(review::told_counts(standing)) : QString());
+    review_->setText(recorded ? in_window_language(review::told_people(standing)) : tr("only in a project"));
+    review_->setToolTip(recorded ? in_window_language(review::told_counts(standing)) : QString());
     if (core == nullptr) {
         for (QLabel* label : {rings_, length_, mean_, bark_}) {
             label->clear();

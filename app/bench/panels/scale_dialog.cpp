@@ -1,5 +1,6 @@
 #include "app/bench/panels/scale_dialog.h"
 
+#include "app/bench/look/sentences.h"
 #include "app/bench/look/wording.h"
 #include "libimaging/calibrate/scale_findings.h"
 
@@ -103,7 +104,7 @@ void ScaleDialog::refresh() {
              : tr("not read yet"));
     QStringList warnings;
     if (read && scan->ruler->disagreement) {
-        warnings << QString::fromStdString(*scan->ruler->disagreement);
+        warnings << in_window_language(*scan->ruler->disagreement);
     }
     if (by_file && scan->said && differ(*by_file, *scan->said)) {
         warnings << tr("The file and you say different things. A ruler on the scan would tell.");

@@ -1,3 +1,4 @@
+#include "app/bench/look/sentences.h"
 #include "app/bench/look/wording.h"
 #include "app/bench/panels/break_dialog.h"
 #include "app/bench/panels/findings_list.h"
@@ -73,7 +74,7 @@ void MainWindow::bind_edits() {
 
 void MainWindow::tie_edits() {
     connect(&editor_, &CoreEditor::told, messages_, &MessageBar::tell);
-    connect(&editor_, &CoreEditor::edited, hint_, &QLabel::setText);
+    connect(&editor_, &CoreEditor::edited, this, &MainWindow::hint_at_edit);
     connect(&editor_, &CoreEditor::edited, messages_, &MessageBar::put_away);
     connect(&editor_, &CoreEditor::hand_changed, this, [this] {
         const Boundary* boundary = editor_.in_hand();
@@ -185,6 +186,10 @@ void MainWindow::show_menu(const QPoint& screen) {
     menu->addAction(actions_.at(Undo));
     menu->addAction(actions_.at(Redo));
     menu->popup(screen);
+}
+
+void MainWindow::hint_at_edit(const QString& label) {
+    hint_->setText(in_window_language(label.toStdString()));
 }
 
 } // namespace pithward::bench

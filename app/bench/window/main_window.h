@@ -138,6 +138,8 @@ private:
     [[nodiscard]] BenchState review_state() const;
     [[nodiscard]] BenchState site_state() const;
     void point_at_ring(int number);
+    /// Says beneath the window what an edit did.
+    void hint_at_edit(const QString& label);
     void ask_for_scans();
     void ask_for_export(const ExportFormat& format);
     void go_to_end(bool bark);

@@ -20,7 +20,7 @@ void MainWindow::at_cursor(const std::function<void(ImagePoint)>& run) {
 void MainWindow::bind_path() {
     using enum ActionId;
     connect(&path_, &PathEditor::told, messages_, &MessageBar::tell);
-    connect(&path_, &PathEditor::edited, hint_, &QLabel::setText);
+    connect(&path_, &PathEditor::edited, this, &MainWindow::hint_at_edit);
     connect(&path_, &PathEditor::edited, messages_, &MessageBar::put_away);
     connect(view_, &ScanView::path_dropped, this, [this](const PathDrop& drop) {
         if (drop.fresh) {

@@ -10,7 +10,7 @@ namespace pithward::bench {
 
 void MainWindow::bind_pith() {
     connect(&pith_, &PithKeeper::told, messages_, &MessageBar::tell);
-    connect(&pith_, &PithKeeper::edited, hint_, &QLabel::setText);
+    connect(&pith_, &PithKeeper::edited, this, &MainWindow::hint_at_edit);
     connect(&pith_, &PithKeeper::edited, messages_, &MessageBar::put_away);
     connect(view_, &ScanView::pith_dropped, this, [this](const PithDrop& drop) {
         if (drop.ring) {
