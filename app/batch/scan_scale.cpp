@@ -1,6 +1,6 @@
 #include "app/batch/scan_scale.h"
 
-#include "libimaging/boundary/beside.h"
+#include "libimaging/scan/beside.h"
 #include "libimaging/calibrate/find_ruler.h"
 #include "libimaging/calibrate/scale_findings.h"
 
@@ -68,7 +68,7 @@ Outcome<ScanScale> scale_of(const ScanFile& scan, std::optional<double> given_dp
     }
     const bool look = scale.told && task.lines.empty();
     if (look && task.search == RulerTask::Search::Compare) {
-        scale.seen = boundary::beside([&scan, told = *scale.told] { return find_ruler(scan, told); }).share();
+        scale.seen = beside([&scan, told = *scale.told] { return find_ruler(scan, told); }).share();
     }
     auto scales = look && task.search == RulerTask::Search::Use ? found_ruler(scan, *scale.told)
                                                                 : drawn_rulers(scan, scale.told, task);

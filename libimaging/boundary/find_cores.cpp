@@ -1,6 +1,6 @@
 #include "libimaging/boundary/find_cores.h"
 
-#include "libimaging/boundary/beside.h"
+#include "libimaging/scan/beside.h"
 #include "libimaging/boundary/direction.h"
 #include "libimaging/boundary/flat_strip.h"
 #include "libimaging/boundary/path_to_pith.h"
@@ -84,7 +84,7 @@ Outcome<std::vector<FoundCore>> cores_of(const ScanFile& scan, const Calibration
     if (!look) {
         return tl::unexpected(look.error());
     }
-    auto centre = boundary::beside([&] { return boundary::round_centre(look->lanes); });
+    auto centre = beside([&] { return boundary::round_centre(look->lanes); });
     FoundCore core;
     core.path = outline.path;
     core.width_mm = outline.width_mm;

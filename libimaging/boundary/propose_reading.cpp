@@ -1,7 +1,7 @@
 #include "libimaging/boundary/propose_reading.h"
 
 #include "libcore/specimen/path_check.h"
-#include "libimaging/boundary/beside.h"
+#include "libimaging/scan/beside.h"
 #include "libimaging/boundary/breaks.h"
 #include "libimaging/boundary/candidate_of.h"
 #include "libimaging/boundary/direction.h"

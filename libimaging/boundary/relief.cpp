@@ -1,6 +1,6 @@
 #include "libimaging/boundary/relief.h"
 
-#include "libimaging/boundary/beside.h"
+#include "libimaging/scan/beside.h"
 #include "libimaging/boundary/filters.h"
 #include "libimaging/robust/median.h"
 

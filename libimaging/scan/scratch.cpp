@@ -1,5 +1,7 @@
 #include "libimaging/scan/scratch.h"
 
+#include "libimaging/scan/beside.h"
+
 #include <fcntl.h>
 #include <sys/mman.h>
 #include <unistd.h>
@@ -34,6 +36,12 @@ int nameless_file(const std::string& folder) {
     }
     return file;
 }
+
+/// Rows that are decoded. A region belongs to the thread that made it, but any may read it.
+struct Stretch {
+    VipsRegionHandle region;
+    VipsRect part{};
+};
 
 } // namespace
 
@@ -83,20 +91,32 @@ Outcome<Scratch> Scratch::decode(const std::string& file, VipsImage* from_top, c
     }
     constexpr std::size_t stretch_bytes = 8'000'000;
     const int rows = std::max(1, static_cast<int>(stretch_bytes / row / whole_rows)) * whole_rows;
-    for (int y = 0; y < height; y += rows) {
-        const VipsRect part{0, y, width, std::min(rows, height - y)};
-        const VipsRegionHandle region(vips_region_new(from_top));
-        if (!region || vips_region_prepare(region.get(), &part) != 0) {
-            return tl::unexpected(damaged());
-        }
-        char* const to = static_cast<char*>(mapping->data) + row * static_cast<std::size_t>(y);
-        for (int k = 0; k < part.height; ++k) {
-            std::memcpy(to + row * static_cast<std::size_t>(k), VIPS_REGION_ADDR(region.get(), 0, y + k), row);
+    const auto take = [&](const Stretch& from) {
+        char* const to = static_cast<char*>(mapping->data) + row * static_cast<std::size_t>(from.part.top);
+        for (int k = 0; k < from.part.height; ++k) {
+            std::memcpy(to + row * static_cast<std::size_t>(k),
+                        VIPS_REGION_ADDR(from.region.get(), 0, from.part.top + k), row);
         }
         if (on_rows) {
-            on_rows(y, cv::Mat(part.height, width, type_of(from_top), to, row));
+            on_rows(from.part.top, cv::Mat(from.part.height, width, type_of(from_top), to, row));
         }
         ::madvise(mapping->data, mapping->size, MADV_DONTNEED); // it is in the file; it need not stay in memory too
+    };
+    Stretch taken;
+    std::future<void> taking; // one stretch is put away while the next is decoded
+    for (int y = 0; y < height; y += rows) {
+        Stretch next{VipsRegionHandle(vips_region_new(from_top)), {0, y, width, std::min(rows, height - y)}};
+        if (!next.region || vips_region_prepare(next.region.get(), &next.part) != 0) {
+            return tl::unexpected(damaged());
+        }
+        if (taking.valid()) {
+            taking.get();
+        }
+        taken = std::move(next);
+        taking = beside([&] { take(taken); });
+    }
+    if (taking.valid()) {
+        taking.get();
     }
     VipsHandle pixels(vips_image_new_from_memory(mapping->data, mapping->size, width, height,
                                                  vips_image_get_bands(from_top), vips_image_get_format(from_top)));

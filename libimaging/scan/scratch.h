@@ -18,7 +18,8 @@ class Scratch {
 public:
     /// Decodes an image (RGB of 8 or 16 bit, opened to be read from the top). Fails where there is no room, and on
     /// damaged data with the fault that `damaged` makes. `file` is named in faults. `rows` is called with each stretch
-    /// of rows, as they come: its first row, and the pixels. All but the last have a multiple of `whole_rows` rows.
+    /// of rows, as they come and one at a time, but in another thread: its first row, and the pixels. All but the last
+    /// have a multiple of `whole_rows` rows.
     static constexpr int whole_rows = 64;
     using Rows = std::function<void(int first, const cv::Mat& pixels)>;
     [[nodiscard]] static Outcome<Scratch> decode(const std::string& file, VipsImage* from_top,

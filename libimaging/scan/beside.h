@@ -6,7 +6,7 @@
 #include <type_traits>
 #include <utility>
 
-namespace pithward::boundary {
+namespace pithward {
 
 /// Starts a piece of work beside what the caller goes on with; its answer is asked for with `get`. With one thread it
 /// is done then and there. What it refers to must live until then.
@@ -16,4 +16,4 @@ template <typename Piece>
     return std::async(policy, std::move(piece));
 }
 
-} // namespace pithward::boundary
+} // namespace pithward
