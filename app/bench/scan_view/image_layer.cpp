@@ -3,6 +3,7 @@
 #include <QPainter>
 #include <QThread>
 #include <algorithm>
+#include <iterator>
 
 namespace pithward::bench {
 
@@ -27,6 +28,7 @@ void ImageLayer::show(const std::shared_ptr<const OpenedScan>& scan) {
     loader_.open(scan ? scan->pixels : TileSource(), grid_, generation_);
     level_ = -1;
     complete_ = false;
+    missing_.clear();
 }
 
 void ImageLayer::paint(QPainter& painter, const picture::ViewTransform& view, double ratio) {
@@ -35,28 +37,62 @@ void ImageLayer::paint(QPainter& painter, const picture::ViewTransform& view, do
     }
     level_ = grid_.level_for(view.scale() * ratio, level_);
     const QRectF region = view.visible_region();
-    const auto fine = level_ < grid_.coarsest() ? grid_.tiles_in(region, level_) : std::vector<TileKey>();
-    std::vector<TileKey> missing;
-    std::ranges::copy_if(fine, std::back_inserter(missing), [&](TileKey key) { return !cache_.holds(key); });
-    complete_ = level_ < grid_.coarsest() ? missing.empty() : coarse_.complete();
+    const bool from_tiles = level_ < grid_.coarsest();
+    const auto in_view = from_tiles ? grid_.tiles_in(region, level_) : std::vector<TileKey>();
+    missing_.clear();
+    std::ranges::copy_if(in_view, std::inserter(missing_, missing_.end()),
+                         [&](TileKey key) { return !cache_.holds(key); });
+    complete_ = from_tiles ? missing_.empty() : coarse_.complete();
 
     painter.save();
     painter.setTransform(view.painter_transform(), true);
     // Close up, a person wants to see single pixels as they are.
     painter.setRenderHint(QPainter::SmoothPixmapTransform, view.scale() * ratio < 4.0);
-    if (!complete_ || level_ == grid_.coarsest()) {
-        paint_coarse(painter, region);
+    if (const QRectF behind = from_tiles ? place_of_missing(region) : region; !behind.isEmpty()) {
+        paint_coarse(painter, behind);
+        for (int level = grid_.coarsest() - 1; level > level_; --level) {
+            paint_tiles(painter, grid_.tiles_in(behind, level));
+        }
     }
-    for (int level = complete_ ? level_ : grid_.coarsest() - 1; level >= level_; --level) {
-        for (const TileKey key : grid_.tiles_in(region, level)) {
-            if (const QImage* tile = cache_.find(key)) {
-                painter.drawImage(grid_.place(key), *tile, grid_.part(key));
+    paint_tiles(painter, in_view);
+    painter.restore();
+    ask(region, in_view);
+}
+
+QRectF ImageLayer::place_of_missing(const QRectF& region) const {
+    QRectF place;
+    for (const TileKey key : missing_) {
+        place |= grid_.place(key);
+    }
+    return place & region;
+}
+
+void ImageLayer::paint_tiles(QPainter& painter, const std::vector<TileKey>& keys) {
+    for (const TileKey key : keys) {
+        if (const QImage* tile = cache_.find(key)) {
+            painter.drawImage(grid_.place(key), *tile, grid_.part(key));
+        }
+    }
+}
+
+void ImageLayer::ask(const QRectF& region, const std::vector<TileKey>& in_view) {
+    std::vector<TileKey> wanted;
+    std::ranges::copy_if(in_view, std::back_inserter(wanted), [&](TileKey key) { return missing_.contains(key); });
+    std::vector<TileKey> kept = in_view;
+    if (level_ < grid_.coarsest()) {
+        // Half a tile further on each side, so that a view that is moved is mostly complete at once.
+        const double ahead = 0.5 * TileGrid::side * TileGrid::reduction(level_);
+        for (const TileKey key : grid_.tiles_in(region.adjusted(-ahead, -ahead, ahead, ahead), level_)) {
+            if (std::ranges::find(in_view, key) == in_view.end()) {
+                kept.push_back(key);
+                if (!cache_.holds(key)) {
+                    wanted.push_back(key);
+                }
             }
         }
     }
-    painter.restore();
-    cache_.keep(fine);
-    loader_.want(std::move(missing));
+    cache_.keep(kept);
+    loader_.want(std::move(wanted));
 }
 
 void ImageLayer::paint_coarse(QPainter& painter, const QRectF& region) const {
@@ -74,7 +110,7 @@ void ImageLayer::paint_coarse(QPainter& painter, const QRectF& region) const {
 }
 
 void ImageLayer::take(quint64 generation, TileKey key, const QImage& tile) {
-    if (cache_.put(generation, key, tile)) {
+    if (cache_.put(generation, key, tile) && missing_.contains(key)) {
         emit updated();
     }
 }

@@ -8,6 +8,8 @@
 
 #include <QObject>
 #include <memory>
+#include <set>
+#include <vector>
 
 class QPainter;
 
@@ -36,6 +38,11 @@ signals:
 
 private:
     void paint_coarse(QPainter& painter, const QRectF& region) const;
+    void paint_tiles(QPainter& painter, const std::vector<TileKey>& keys);
+    /// The part of the view that tiles are still missing of; empty where none are.
+    [[nodiscard]] QRectF place_of_missing(const QRectF& region) const;
+    /// Asks for the tiles that are missing, and then for those just outside the view.
+    void ask(const QRectF& region, const std::vector<TileKey>& in_view);
     void take(quint64 generation, TileKey key, const QImage& tile);
 
     static constexpr std::int64_t budget_bytes = 192LL * 1024 * 1024;
@@ -47,6 +54,7 @@ private:
     std::uint64_t generation_ = 0;
     int level_ = -1;
     bool complete_ = false;
+    std::set<TileKey> missing_; ///< Of those in view.
 };
 
 } // namespace pithward::bench
