@@ -214,6 +214,7 @@ Outcome<LoadedImage> load_image(const std::string& path, std::int64_t most_memor
         return tl::unexpected(*fault);
     }
     loaded.in_regions = in_regions || file.raw_at.has_value();
+    loaded.one_by_one = in_regions && !file.raw_at.has_value();
     loaded.shrinks = file.kind == FileHeader::Kind::Jpeg && !file.in_passes;
     loaded.needs_scratch = !loaded.in_regions && decoded_bytes(loaded.header) > most_memory;
     loaded.pixels = file.raw_at ? as_it_lies(loaded.header, *file.raw_at) : as_rgb(std::move(*image));

@@ -16,6 +16,7 @@ struct LoadedImage {
     /// here and there has to come from a `Scratch`, not from `pixels`.
     bool needs_scratch = false;
     bool in_regions = false; ///< Any place costs only itself; else the file is decoded from the top.
+    bool one_by_one = false; ///< An open image decodes its tiles one after the other, whatever the threads.
     bool shrinks = false;    ///< Decoding it at a half, a quarter or an eighth costs much less than as a whole.
 };
 

@@ -96,6 +96,8 @@ struct Averaging {
     cv::Rect region; ///< Its sides are whole multiples of the step.
     int step;
     std::function<void()> after_stretch = {};
+    /// Opens the image once more, for a thread of its own.
+    std::function<scan::VipsHandle()> another = {};
 };
 
 /// Hands out each stretch of the result, never two at once.
@@ -116,11 +118,13 @@ Outcome<void> average_stretches(const std::string& path, FirstDamage& damage, co
     std::mutex guard;
     int done = 0;
     const auto average_some = [&](const cv::Range& range) {
+        const scan::VipsHandle another = what.another ? what.another() : scan::VipsHandle();
+        VipsImage* const image = another ? another.get() : what.image;
         for (int k = range.start; k < range.end && whole && !work.stopped(); ++k) {
             const cv::Range taken(k * rows, std::min(size.height, (k + 1) * rows));
             const cv::Rect source(region.x, region.y + taken.start * step, region.width, taken.size() * step);
             cv::Mat averages(taken.size(), size.width, type);
-            if (!average_rows(what.image, source, averages)) {
+            if (!average_rows(image, source, averages)) {
                 whole = false;
                 return;
             }
@@ -240,6 +244,14 @@ Outcome<void> ScanFile::stream(int reduction, const Part& part, const Work& work
         if (!decoded || came) {
             return decoded.map([](VipsImage*) {});
         }
+    }
+    if (state_->image.one_by_one) {
+        const auto another = [&] {
+            auto once_more = scan::load_image(header.file, 0);
+            return once_more ? std::move(once_more->pixels) : scan::VipsHandle();
+        };
+        return average_stretches(header.file, state_->damage,
+                                 {state_->image.pixels.get(), Rows::Any, region, step, {}, another}, give, work);
     }
     return state_->pixels().and_then([&](VipsImage* image) { return average_of(image, Rows::Any, 1); });
 }
