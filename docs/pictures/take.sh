@@ -94,6 +94,7 @@ for scale in 1 2; do
         picture "export-$name"
         close_window
 
+        rm -f "$work"/hill.pithward* # a window that was killed leaves its log
         cp "$work/measured" "$work/hill.pithward"
         settle=8 open_window "$scheme" "$scale" "$work/hill.pithward"
         picture "project-$name"

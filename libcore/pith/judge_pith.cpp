@@ -135,12 +135,12 @@ private:
     }
 
     /// No rings are missing to a pith on the core, unless more lie between than the one that the innermost boundary
-    /// closes.
+    /// closes. Where that may be but is not likely, the interval says so.
     void count_on_core(const RingCount& count, Pith& pith) {
         const bool overlooked = count.low > 1;
         pith.missing_rings = overlooked ? count.rings : 0;
         pith.missing_low = overlooked ? count.low : 0;
-        pith.missing_high = overlooked ? count.high : 0;
+        pith.missing_high = count.high > 1 ? count.high : 0;
         if (overlooked) {
             tell_overlooked(count.rings);
         }

@@ -3184,6 +3184,10 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>none, it is on the core (at most %1)</source>
+        <translation>keine, es liegt auf dem Kern (höchstens %1)</translation>
+    </message>
 </context>
 <context>
     <name>pithward::bench::ProgressLine</name>

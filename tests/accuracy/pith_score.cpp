@@ -68,7 +68,9 @@ PithScore pith_score(const demo::Truth& truth, const Reading& reading, const Rin
     const auto overlooked = std::ranges::count_if(truth.boundaries, [&](const demo::TrueBoundary& boundary) {
         return along(truth, boundary.at) > along(truth, innermost) + reach_px;
     });
-    score.rings = truth.pith.missing_rings + static_cast<int>(overlooked);
+    // With the pith on the core the innermost ring has a width, unless boundaries were overlooked beyond the innermost.
+    const bool first_of_many = truth.pith.inside && overlooked > 0;
+    score.rings = truth.pith.missing_rings + static_cast<int>(overlooked) + (first_of_many ? 1 : 0);
     const PithJudgement judgement = judge_pith(reading, series);
     score.findings = static_cast<int>(judgement.findings.size());
     if (const auto& pith = judgement.pith) {

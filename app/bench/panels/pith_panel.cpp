@@ -26,6 +26,11 @@ QString why_none(const Reading& reading) {
     return finding == reading.findings.end() ? QString() : in_window_language(finding->reason);
 }
 
+QString none_in_words(const Pith& pith) {
+    return pith.missing_high == 0 ? PithPanel::tr("none, it is on the core")
+                                  : PithPanel::tr("none, it is on the core (at most %1)").arg(pith.missing_high);
+}
+
 } // namespace
 
 PithPanel::PithPanel(const BenchModel& model, QWidget* parent)
@@ -63,7 +68,7 @@ void PithPanel::refresh() {
         others_->setText(why_none(core->reading));
         return;
     }
-    rings_->setText(pith->inside && pith->missing_rings == 0 ? tr("none, it is on the core") : rings_in_words(*pith));
+    rings_->setText(pith->inside && pith->missing_rings == 0 ? none_in_words(*pith) : rings_in_words(*pith));
     distance_->setText(tr("%1, %2").arg(distance_in_words(*pith), name_of(pith->source)));
     const auto year = pith_year(core->reading, core->series);
     year_->setText(year ? in_words(*year) : tr("not known"));
