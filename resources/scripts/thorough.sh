@@ -5,7 +5,7 @@ our_code() { git ls-files '*.cpp' '*.h'; }
 
 check_format() { our_code | xargs -r clang-format --dry-run --Werror; }
 
-check_scripts() { shellcheck --external-sources start check .ci/run tests/app/by_hand.sh; }
+check_scripts() { shellcheck --external-sources start check .ci/run tests/app/by_hand.sh tests/package/bare_system.sh; }
 
 check_tidy() { python3 resources/scripts/tidy.py build/asan; }
 
