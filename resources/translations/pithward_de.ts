@@ -631,6 +631,30 @@
         <source>Show the whole scan, or all years.</source>
         <translation>Den ganzen Scan zeigen, oder alle Jahre.</translation>
     </message>
+    <message>
+        <source>&amp;New project…</source>
+        <translation>&amp;Neues Projekt…</translation>
+    </message>
+    <message>
+        <source>Make a project from a field sheet and a folder of scans.</source>
+        <translation>Aus einem Feldbogen und einem Ordner mit Scans ein Projekt anlegen.</translation>
+    </message>
+    <message>
+        <source>Write &amp;report…</source>
+        <translation>Be&amp;richt schreiben…</translation>
+    </message>
+    <message>
+        <source>Tell of the whole project as a PDF or a web page: site, method, cores, dating, review.</source>
+        <translation>Vom ganzen Projekt als PDF oder Webseite berichten: Standort, Methode, Kerne, Datierung, Prüfung.</translation>
+    </message>
+    <message>
+        <source>&amp;Measure all cores</source>
+        <translation>Alle Kerne &amp;messen</translation>
+    </message>
+    <message>
+        <source>Measure every core of the project that has no reading yet.</source>
+        <translation>Jeden Kern des Projekts messen, der noch keine Messung hat.</translation>
+    </message>
 </context>
 <context>
     <name>BoundaryGrip</name>
@@ -2594,6 +2618,17 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     </message>
 </context>
 <context>
+    <name>pithward::bench::Errand</name>
+    <message>
+        <source>%1 can't be started; install Pithward again.</source>
+        <translation>%1 lässt sich nicht starten; Pithward neu installieren.</translation>
+    </message>
+    <message>
+        <source>The work beside the window ended before it was done; please report this.</source>
+        <translation>Die Arbeit neben dem Fenster endete, bevor sie getan war; bitte melden.</translation>
+    </message>
+</context>
+<context>
     <name>pithward::bench::ExportDialog</name>
     <message>
         <source>Export</source>
@@ -3026,6 +3061,38 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
         <source>The scan at %1 was not read.</source>
         <translation>Der Scan bei %1 wurde nicht gelesen.</translation>
     </message>
+    <message>
+        <source>Making the project</source>
+        <translation>Projekt wird angelegt</translation>
+    </message>
+    <message>
+        <source>Measuring every core that has no reading</source>
+        <translation>Jeder Kern ohne Messung wird gemessen</translation>
+    </message>
+    <message>
+        <source>Every core that could be was measured</source>
+        <translation>Jeder Kern, bei dem es ging, ist gemessen</translation>
+    </message>
+    <message>
+        <source>Write the report</source>
+        <translation>Bericht schreiben</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Web page (*.html)</source>
+        <translation>Webseite (*.html)</translation>
+    </message>
+    <message>
+        <source>Writing the report</source>
+        <translation>Bericht wird geschrieben</translation>
+    </message>
+    <message>
+        <source>The report is in %1</source>
+        <translation>Der Bericht ist in %1</translation>
+    </message>
 </context>
 <context>
     <name>pithward::bench::MessageBar</name>
@@ -3043,6 +3110,57 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message>
         <source>Widths of the neighbouring years</source>
         <translation>Breiten der Nachbarjahre</translation>
+    </message>
+</context>
+<context>
+    <name>pithward::bench::NewProjectDialog</name>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen…</translation>
+    </message>
+    <message>
+        <source>New project</source>
+        <translation>Neues Projekt</translation>
+    </message>
+    <message>
+        <source>A project keeps the field sheet's cores, their readings and who did what, in one file beside the scans. Scans are found by the column “scan” of the sheet, or by the name of the core.</source>
+        <translation>Ein Projekt hält die Kerne des Feldbogens, ihre Messungen und wer was getan hat, in einer Datei bei den Scans. Scans werden durch die Spalte „scan“ des Bogens gefunden oder durch den Namen des Kerns.</translation>
+    </message>
+    <message>
+        <source>&amp;Field sheet (CSV)</source>
+        <translation>&amp;Feldbogen (CSV)</translation>
+    </message>
+    <message>
+        <source>Choose the field sheet</source>
+        <translation>Feldbogen wählen</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;All files (*)</source>
+        <translation>Tabellen (*.csv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Folder of the &amp;scans</source>
+        <translation>Ordner der &amp;Scans</translation>
+    </message>
+    <message>
+        <source>Choose the folder of the scans</source>
+        <translation>Ordner der Scans wählen</translation>
+    </message>
+    <message>
+        <source>&amp;Project</source>
+        <translation>&amp;Projekt</translation>
+    </message>
+    <message>
+        <source>Name the project</source>
+        <translation>Projekt benennen</translation>
+    </message>
+    <message>
+        <source>Projects (*.pithward)</source>
+        <translation>Projekte (*.pithward)</translation>
+    </message>
+    <message>
+        <source>&amp;Make the project</source>
+        <translation>Projekt &amp;anlegen</translation>
     </message>
 </context>
 <context>
@@ -3727,6 +3845,10 @@ Jahrringgrenzen und misst die Breiten; Sie sehen an, was im Zweifel ist.</transl
     <message>
         <source>or drop scans or a folder here</source>
         <translation>oder Scans oder einen Ordner hierher ziehen</translation>
+    </message>
+    <message>
+        <source>New project…</source>
+        <translation>Neues Projekt…</translation>
     </message>
 </context>
 <context>

@@ -8,6 +8,9 @@ namespace pithward::bench {
 enum class ActionId {
     Open,
     OpenProject,
+    NewProject,
+    MeasureAll,
+    WriteReport,
     SayWho,
     ExportCsv,
     ExportDecadal,

@@ -15,7 +15,7 @@ bool changes_something(ActionId id) {
         // The path and the scale, by which it is read anew.
         FindCores, DrawPath, SwapEnds, ExtendPath, BendPath, StraightenPath, StepAside, GoOnElsewhere, ReadRuler,
         // The project.
-        MarkDone, AcceptReading, PassQueued, ReturnQueued, CommentQueued};
+        MeasureAll, MarkDone, AcceptReading, PassQueued, ReturnQueued, CommentQueued};
     return std::ranges::find(changing, id) != changing.end();
 }
 

@@ -40,20 +40,24 @@ ProgressLine::ProgressLine(const ScanJobs& jobs, QAction* cancel, QWidget* paren
     layout->addWidget(bar_);
     layout->addWidget(left_);
     layout->addWidget(stop);
-    connect(&jobs, &ScanJobs::started, this, [this](const QString& title) {
-        title_->setText(title);
-        bar_->setValue(0);
-        left_->clear();
-        since_.start();
-        show();
-    });
-    connect(&jobs, &ScanJobs::progressed, this, [this](double done) {
-        bar_->setValue(static_cast<int>(done * steps));
-        const auto left = seconds_left(static_cast<double>(since_.elapsed()) / 1000.0, done);
-        left_->setText(left ? in_words_of_time(*left) : QString());
-    });
+    connect(&jobs, &ScanJobs::started, this, &ProgressLine::begin);
+    connect(&jobs, &ScanJobs::progressed, this, &ProgressLine::show_done);
     connect(&jobs, &ScanJobs::finished, this, &QWidget::hide);
     hide();
+}
+
+void ProgressLine::begin(const QString& title) {
+    title_->setText(title);
+    bar_->setValue(0);
+    left_->clear();
+    since_.start();
+    show();
+}
+
+void ProgressLine::show_done(double done) {
+    bar_->setValue(static_cast<int>(done * bar_->maximum()));
+    const auto left = seconds_left(static_cast<double>(since_.elapsed()) / 1000.0, done);
+    left_->setText(left ? in_words_of_time(*left) : QString());
 }
 
 } // namespace pithward::bench

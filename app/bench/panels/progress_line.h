@@ -18,6 +18,9 @@ class ProgressLine : public QWidget {
 public:
     ProgressLine(const ScanJobs& jobs, QAction* cancel, QWidget* parent = nullptr);
 
+    void begin(const QString& title);
+    void show_done(double done);
+
 private:
     QLabel* title_;
     QProgressBar* bar_;

@@ -34,7 +34,7 @@ private:
 
 } // namespace
 
-StartPage::StartPage(QAction* open, QAction* project, QAction* demo, QWidget* parent)
+StartPage::StartPage(QAction* open, QAction* project, QAction* make, QAction* demo, QWidget* parent)
     : QWidget(parent) {
     auto* title = new QLabel(tr("Open a scan of increment cores"));
     QFont large = title->font();
@@ -53,6 +53,10 @@ StartPage::StartPage(QAction* open, QAction* project, QAction* demo, QWidget* pa
     open_project->setMinimumWidth(button->minimumWidth());
     open_project->setToolTip(project->toolTip());
     connect(open_project, &QPushButton::clicked, project, &QAction::trigger);
+    auto* make_project = new QPushButton(tr("New project…"));
+    make_project->setMinimumWidth(button->minimumWidth());
+    make_project->setToolTip(make->toolTip());
+    connect(make_project, &QPushButton::clicked, make, &QAction::trigger);
     auto* try_demo = new QPushButton(tr("Look at the demo site"));
     try_demo->setMinimumWidth(button->minimumWidth());
     try_demo->setToolTip(demo->toolTip());
@@ -74,6 +78,7 @@ StartPage::StartPage(QAction* open, QAction* project, QAction* demo, QWidget* pa
     layout->addWidget(button, 0, Qt::AlignCenter);
     layout->addWidget(drop);
     layout->addWidget(open_project, 0, Qt::AlignCenter);
+    layout->addWidget(make_project, 0, Qt::AlignCenter);
     layout->addWidget(try_demo, 0, Qt::AlignCenter);
     layout->addStretch(3);
 }

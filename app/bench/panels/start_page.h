@@ -11,7 +11,7 @@ class StartPage : public QWidget {
     Q_OBJECT
 
 public:
-    StartPage(QAction* open, QAction* project, QAction* demo, QWidget* parent = nullptr);
+    StartPage(QAction* open, QAction* project, QAction* make, QAction* demo, QWidget* parent = nullptr);
 };
 
 } // namespace pithward::bench

@@ -68,7 +68,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     actions_.at(ActionId::OpenDemo)->setVisible(!demo_site().isEmpty());
     pages_ = new QStackedWidget;
     pages_->addWidget(new StartPage(actions_.at(ActionId::Open), actions_.at(ActionId::OpenProject),
-                                    actions_.at(ActionId::OpenDemo)));
+                                    actions_.at(ActionId::NewProject), actions_.at(ActionId::OpenDemo)));
     pages_->addWidget(build_bench());
     pages_->addWidget(review_);
     pages_->addWidget(site_);
@@ -103,7 +103,11 @@ QWidget* MainWindow::build_panel() {
 
 void MainWindow::build_status_bar() {
     statusBar()->addWidget(hint_, 1);
-    statusBar()->addPermanentWidget(new ProgressLine(control_.jobs(), actions_.at(ActionId::Cancel)));
+    auto* progress = new ProgressLine(control_.jobs(), actions_.at(ActionId::Cancel));
+    connect(&errand_, &Errand::started, progress, &ProgressLine::begin);
+    connect(&errand_, &Errand::progressed, progress, &ProgressLine::show_done);
+    connect(&errand_, &Errand::finished, progress, &QWidget::hide);
+    statusBar()->addPermanentWidget(progress);
     statusBar()->addPermanentWidget(saved_);
     statusBar()->addPermanentWidget(zoom_);
     saved_->setAccessibleName(tr("What is written to the project"));
@@ -137,7 +141,7 @@ BenchState MainWindow::bench_state() const {
             .finding = findings_->count() > 0,
             .undo = document != nullptr && next_to_undo(document->log(), who),
             .redo = document != nullptr && next_to_redo(document->log(), who),
-            .work = control_.jobs().busy(),
+            .work = control_.jobs().busy() || errand_.busy(),
             .view = scan != nullptr,
             .project = desk_.is_open(),
             .recorded = desk_.present().has_value(),
@@ -149,7 +153,7 @@ BenchState MainWindow::bench_state() const {
 
 BenchState MainWindow::review_state() const {
     const bool shown = review_->shown().has_value();
-    return {.work = control_.jobs().busy(),
+    return {.work = control_.jobs().busy() || errand_.busy(),
             .view = shown,
             .project = true,
             .recorded = shown,

@@ -8,6 +8,7 @@
 #include "app/bench/control/scale_editor.h"
 #include "app/bench/exporting/exports.h"
 #include "app/bench/look/appearance.h"
+#include "app/project/errand.h"
 #include "app/project/project_desk.h"
 #include "libcore/edit/joined_readings.h"
 
@@ -54,6 +55,7 @@ public:
     [[nodiscard]] MessageBar& messages() { return *messages_; }
     [[nodiscard]] Actions& actions() { return actions_; }
     [[nodiscard]] ProjectDesk& desk() { return desk_; }
+    [[nodiscard]] Errand& errand() { return errand_; }
     [[nodiscard]] ReviewPage& review() { return *review_; }
     [[nodiscard]] SitePage& site() { return *site_; }
     [[nodiscard]] ProjectList& project_list() { return *project_list_; }
@@ -106,6 +108,11 @@ private:
     [[nodiscard]] bool in_project();
     [[nodiscard]] QString name_of_present() const;
     void ask_for_project();
+    void bind_errands();
+    void ask_for_new_project();
+    void measure_all();
+    void ask_for_report();
+    [[nodiscard]] QString project_file() const;
     void ask_who();
     /// Shows which scan leads where, and asks whether it may be read.
     void ask_about_outside(record::CoreId core, const PlaceOutside& outside);
@@ -151,6 +158,7 @@ private:
     PithKeeper pith_;
     ScaleEditor scale_;
     ProjectDesk desk_;
+    Errand errand_;
     Appearance& appearance_;
     Actions actions_;
     ScanView* view_;

@@ -65,6 +65,7 @@ void MainWindow::bind_actions() {
     bind_project();
     bind_review();
     bind_site();
+    bind_errands();
 }
 
 void MainWindow::tie_parts() {

@@ -48,7 +48,7 @@ void MainWindow::bind_site() {
 BenchState MainWindow::site_state() const {
     const bool chosen = site_->core().has_value();
     return {.finding = site_->slip_shown() && !site_->busy(),
-            .work = site_->busy() || control_.jobs().busy(),
+            .work = site_->busy() || control_.jobs().busy() || errand_.busy(),
             .project = true,
             .recorded = chosen,
             .picture = site_->has_dating(),
@@ -83,6 +83,7 @@ void MainWindow::step_finding(int by) {
 void MainWindow::stop_work() {
     control_.jobs().cancel();
     site_->cancel();
+    errand_.cancel();
 }
 
 } // namespace pithward::bench
