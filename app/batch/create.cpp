@@ -26,7 +26,7 @@ struct CreateOptions {
 Outcome<FieldSheet> sheet_of(const std::string& file) {
     std::ifstream in(file, std::ios::binary);
     if (!in) {
-        return fail(file, "the field sheet can't be read", "check its name");
+        return fail(file, "the field sheet can't be read", "check its name and its permissions");
     }
     return read_field_sheet_rows(in).map_error([&](Fault fault) { return formats::in_file(file, std::move(fault)); });
 }
@@ -87,6 +87,9 @@ Exit create(const CreateOptions& options, const CommonOptions& common) {
     }
     for (const Fault& row : sheet->left_out) {
         warn(formats::in_file(options.sheet, {row.where, "this row is left out: " + row.what, row.remedy}));
+    }
+    if (sheet->sites.empty()) {
+        return report({options.sheet, "no row of the field sheet can be taken", "see the lines above"});
     }
     const auto home =
         std::filesystem::weakly_canonical(std::filesystem::absolute(options.project), error).parent_path();

@@ -43,8 +43,10 @@ Exit history(const HistoryOptions& options) {
     for (const record::HistoryEntry& line : *lines) {
         const std::string core = line.core ? names[*line.core] : "";
         if (options.core.empty() || core == options.core) {
-            std::printf("%s  %-24s %-16s %s%s\n", line.at.c_str(), with_role(line.who).c_str(), core.c_str(),
-                        line.label.c_str(),
+            // A stranger's project may hold anything.
+            std::printf("%s  %-24s %-16s %s%s\n", in_one_line(line.at).c_str(),
+                        in_one_line(with_role(line.who)).c_str(), in_one_line(core).c_str(),
+                        in_one_line(line.label).c_str(),
                         line.reading ? (" (reading " + std::to_string(line.reading->value) + ")").c_str() : "");
         }
     }

@@ -68,8 +68,11 @@ public:
         , outside_(std::move(outside))
         , quiet_(quiet) {}
 
+    /// Whether the project itself could not be written: then no other core can be kept either.
+    [[nodiscard]] bool project_failed() const { return project_failed_; }
+
     /// Keeps the readings of one core; answers with how many open findings they have.
-    Outcome<int> read(const CoreEntry& core) {
+    Outcome<int> read(const CoreEntry& core, Project::Beside beside) {
         const auto scan = scan_of(core);
         if (!scan) {
             return tl::unexpected(scan.error());
@@ -95,11 +98,12 @@ public:
                 measured->reading =
                     with_field_checks(std::move(measured->reading), measured->series, core.site, core.tree, core.core);
             }
-            const auto kept = keep(core, std::move(measured));
+            const auto kept = keep(core, std::move(measured), beside);
             if (!kept) {
                 return tl::unexpected(kept.error());
             }
             findings += *kept;
+            beside = Project::Beside::Others; // a core that goes past the pith has two
         }
         return findings;
     }
@@ -136,7 +140,7 @@ private:
         }
     }
 
-    Outcome<int> keep(const CoreEntry& core, Outcome<MeasuredReading> measured) {
+    Outcome<int> keep(const CoreEntry& core, Outcome<MeasuredReading> measured, Project::Beside beside) {
         if (!measured) {
             return tl::unexpected(std::move(measured.error()));
         }
@@ -146,9 +150,16 @@ private:
         if (reading.last_year) {
             label += ", its outermost ring of " + std::to_string(reading.last_year->value()) + " by the field sheet";
         }
-        auto kept = project_.add_reading(core.id, std::move(reading), label, stamp_now(options_.by));
+        auto kept = project_.add_reading(core.id, std::move(reading), label, stamp_now(options_.by), beside);
         if (!kept) {
+            project_failed_ = true;
             return tl::unexpected(std::move(kept.error()));
+        }
+        if (!*kept) {
+            if (!quiet_) {
+                std::fprintf(stderr, "%s: somebody else has read it meanwhile\n", core.core.id.c_str());
+            }
+            return 0;
         }
         if (!quiet_) {
             std::fprintf(stderr, "%s: %zu rings, %d findings\n", core.core.id.c_str(), measured->series.rings.size(),
@@ -162,6 +173,7 @@ private:
     MeasureTask task_;
     std::vector<std::filesystem::path> outside_; ///< What may be read outside of the project's folder.
     bool quiet_;
+    bool project_failed_ = false;
 };
 
 /// The cores to read: those named, or those without a reading.
@@ -221,8 +233,14 @@ Exit measure_project(const MeasureOptions& options, const CommonOptions& common)
     use_threads(common.threads);
     ProjectReader reader(*project, options, *task, std::move(*outside), common.quiet);
     Counts counts;
+    // A core that is named gets another reading; else only those that have none are read, whoever reads them first.
+    const auto beside = options.scans.size() > 1 ? Project::Beside::Others : Project::Beside::None;
     for (const CoreEntry& core : *cores) {
-        const auto findings = reader.read(core);
+        const auto findings = reader.read(core, beside);
+        if (!findings && reader.project_failed()) {
+            return report(
+                {core.core.id + ", " + findings.error().where, findings.error().what, findings.error().remedy});
+        }
         if (!findings) {
             warn(findings.error());
             ++counts.refused;

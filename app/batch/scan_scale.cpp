@@ -1,8 +1,8 @@
 #include "app/batch/scan_scale.h"
 
-#include "libimaging/scan/beside.h"
 #include "libimaging/calibrate/find_ruler.h"
 #include "libimaging/calibrate/scale_findings.h"
+#include "libimaging/scan/beside.h"
 
 namespace pithward::batch {
 

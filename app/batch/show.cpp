@@ -33,15 +33,17 @@ void print_cores(const std::vector<CoreEntry>& cores, const std::vector<ReadingE
         for (const ReadingEntry& reading : readings) {
             if (reading.core == core.id) {
                 ++of_core;
-                std::printf("%-12s %-12s %-16s %7lld%s %-10s %10d %10d %8d %4d open\n", core.site.id.c_str(),
-                            core.tree.id.c_str(), core.core.id.c_str(), static_cast<long long>(reading.id.value),
+                std::printf("%-12s %-12s %-16s %7lld%s %-10s %10d %10d %8d %4d open\n",
+                            in_one_line(core.site.id).c_str(), in_one_line(core.tree.id).c_str(),
+                            in_one_line(core.core.id).c_str(), static_cast<long long>(reading.id.value),
                             core.accepted == reading.id ? "*" : " ", reading.state.c_str(), reading.boundaries,
                             reading.looked_at, reading.in_bulk, reading.open_findings);
             }
         }
         if (of_core == 0) {
-            std::printf("%-12s %-12s %-16s %8s %-10s\n", core.site.id.c_str(), core.tree.id.c_str(),
-                        core.core.id.c_str(), "-", core.core.scan.empty() ? "no scan" : "not read");
+            std::printf("%-12s %-12s %-16s %8s %-10s\n", in_one_line(core.site.id).c_str(),
+                        in_one_line(core.tree.id).c_str(), in_one_line(core.core.id).c_str(), "-",
+                        core.core.scan.empty() ? "no scan" : "not read");
         }
     }
 }

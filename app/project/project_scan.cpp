@@ -15,7 +15,7 @@ Outcome<ProjectScan> open_project_scan(const ProjectOverview& overview, const re
                         ", and is not opened",
                     "open its core from the list, and answer the question");
     }
-    return record::find_scan(overview.folder, core.core.scan, overview.scans, allowed)
+    return record::find_scan(overview.folder, core.core.scan, overview.scans, allowed, record::Held::Quickly)
         .and_then([&](const record::FoundScan& found) {
             return opener(found.file.string()).map([&](OpenedScan scan) {
                 scan.named = core.core.scan;

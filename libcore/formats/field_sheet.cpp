@@ -45,10 +45,7 @@ public:
     }
 
     Outcome<FieldSheet> finish() {
-        if (sites_.empty() && !left_out_.empty()) {
-            return tl::unexpected(std::move(left_out_.front()));
-        }
-        if (sites_.empty()) {
+        if (sites_.empty() && left_out_.empty()) {
             return fail("", "there is no core in this field sheet",
                         "give a header line with site, tree and core, and one row for each core");
         }

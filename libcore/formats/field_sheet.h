@@ -21,7 +21,7 @@ struct FieldSheet {
     std::vector<Fault> left_out; ///< One for each row, with its line and column.
 };
 
-/// The same, row by row: each is taken, or named with what is wrong with it. Fails where no row can be taken, where the
+/// The same, row by row: each is taken, or named with what is wrong with it. Fails where there is no row, where the
 /// header line won't do, or where the text is no CSV from some line on.
 [[nodiscard]] Outcome<FieldSheet> read_field_sheet_rows(std::istream& in);
 

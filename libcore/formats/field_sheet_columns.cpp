@@ -4,6 +4,7 @@
 
 #include <array>
 #include <charconv>
+#include <cmath>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -55,11 +56,16 @@ std::string plain(double value) {
     return number_text(value);
 }
 
-/// A number; "31,5" in a sheet with commas between the fields is one too, but "1,234" could be two things.
-std::optional<double> sheet_number(std::string_view text, bool decimal_comma) {
+/// A number; "31,5" in a sheet with commas between the fields is one too, but "1,234" could be two things. So could
+/// "1.234" in a sheet with decimal commas, unless 1234 is more than the `greatest` that can be.
+std::optional<double> sheet_number(std::string_view text, bool decimal_comma, double greatest) {
     constexpr std::size_t digits_of_a_thousand = 3;
-    const bool clear = text.find(',') == std::string_view::npos || decimals(text) != digits_of_a_thousand;
-    return decimal_number(text, decimal_comma || clear);
+    constexpr double thousand = 1000.0;
+    const auto value = decimal_number(text, true);
+    const char other_sign = decimal_comma ? '.' : ',';
+    const bool clear = text.find(other_sign) == std::string_view::npos || decimals(text) != digits_of_a_thousand ||
+                       (decimal_comma && value && std::abs(*value) * thousand > greatest);
+    return clear ? value : std::nullopt;
 }
 
 template <typename T>
@@ -89,7 +95,7 @@ template <typename T>
 SheetColumn number(const char* name, std::optional<double> T::*member, double least, double greatest) {
     return {name, owner_of<T>(),
             [=](SheetRow& row, std::string_view text, bool comma) -> std::string {
-                const auto value = sheet_number(text, comma);
+                const auto value = sheet_number(text, comma, greatest);
                 if (!value || *value < least || *value > greatest) {
                     return "it must be a number from " + plain(least) + " to " + plain(greatest);
                 }
@@ -152,8 +158,10 @@ bool is_date(std::string_view text) {
         return field.find_first_not_of("0123456789") == std::string_view::npos ? whole_number(field) : std::nullopt;
     };
     const auto year = digits(0, 4);
-    if (!year || text.size() == 4) {
-        return year.has_value();
+    constexpr int borers_came_up = 1850; // about then; from memory
+    constexpr int surely_to_come = 2100;
+    if (!year || *year < borers_came_up || *year > surely_to_come || text.size() == 4) {
+        return year && *year >= borers_came_up && *year <= surely_to_come;
     }
     const auto month = text[4] == '-' ? digits(5, 2) : std::nullopt;
     if (!month || *month < 1 || *month > 12) {

@@ -167,10 +167,10 @@ Outcome<void> write_whole_file(const fs::path& path, bool force,
         if (auto written = writer(out); !written) {
             return written;
         }
-        errno = 0;
         out.close();
         if (!out) {
-            return fail(path.string(), "writing broke off: " + reason(errno), "check the space left on the disk");
+            // What the system said first, such as of a full disk, is gone by now.
+            return fail(path.string(), "writing broke off", "check the space left on the disk");
         }
         return {};
     });

@@ -1,6 +1,7 @@
 #include "libcore/record/history_rows.h"
 
 #include "libcore/edit/edit_json.h"
+#include "libcore/formats/text_input.h"
 
 namespace pithward::record {
 
@@ -16,7 +17,23 @@ std::optional<IdType> id_from(const QVariant& value) {
     return value.isNull() ? std::nullopt : std::optional(IdType{value.toLongLong()});
 }
 
+/// What stands in the history stands in one line: a name with a line end in it could tell of what nobody did.
+Outcome<void> check_line(const HistoryEntry& entry) {
+    const auto blank = [](const std::string& text) { return formats::is_blank(text); };
+    if (blank(entry.who) || formats::has_control(entry.who)) {
+        return fail("", "the name of who does this is empty or has control characters in it",
+                    "give a name, in one line");
+    }
+    if (formats::has_control(entry.label) || formats::has_control(entry.at)) {
+        return fail("", "what the history is to tell has control characters in it", "write it in one line");
+    }
+    return {};
+}
+
 Outcome<void> insert_line(const Connection& connection, const HistoryEntry& entry) {
+    if (auto sound = check_line(entry); !sound) {
+        return sound;
+    }
     // The next number is found in the transaction that uses it, so no two are the same.
     return connection.change(
         "INSERT INTO history (id, at, who, program, core, reading, revision, undoes, label, body) SELECT "

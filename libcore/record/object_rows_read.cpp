@@ -33,6 +33,13 @@ std::optional<std::set<Flag>> flags_from(std::string_view words) {
 /// False where a value can't be one of a mark. What is no finite number is found later, for all that is in a reading.
 template <typename T>
 bool read_mark(const QSqlQuery& row, T& mark) {
+    constexpr int latewood_column = 9;
+    for (const int column : {0, 1, 2, 3, 4, 5, 6, latewood_column}) {
+        const QVariant value = row.value(column);
+        if (!is_number(value) || (value.isNull() && column != latewood_column)) {
+            return false;
+        }
+    }
     mark.id.value = row.value(0).toLongLong();
     const qlonglong leg = row.value(1).toLongLong();
     mark.leg = static_cast<std::size_t>(leg);
@@ -48,7 +55,7 @@ bool read_mark(const QSqlQuery& row, T& mark) {
     }
     mark.flags = std::move(*flags);
     mark.curve = std::move(*curve);
-    if (const auto latewood = number_from(row.value(9))) {
+    if (const auto latewood = number_from(row.value(latewood_column))) {
         mark.latewood = Millimetres(*latewood);
     }
     return true;

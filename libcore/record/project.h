@@ -58,6 +58,11 @@ public:
     /// Puts a reading under a core, made `readied` and with a number of its own. `label` tells of it in the history.
     /// The first reading of a core is its accepted one.
     Outcome<ReadingId> add_reading(CoreId core, Reading reading, const std::string& label, const EditStamp& stamp);
+    enum class Beside { Others, None };
+    /// The same, with Beside::None only where the core has no reading yet; nothing where it has. Two that measure a
+    /// project at once do not read a core twice.
+    Outcome<std::optional<ReadingId>> add_reading(CoreId core, Reading reading, const std::string& label,
+                                                  const EditStamp& stamp, Beside beside);
     /// Says which reading of a core stands for it.
     Outcome<void> accept(ReadingId reading, const EditStamp& stamp);
     /// Adds a scan, or tells its size and checksum anew.

@@ -11,6 +11,13 @@ namespace pithward::record {
 
 Outcome<ReadingId> Project::add_reading(CoreId core, Reading reading, const std::string& label,
                                         const EditStamp& stamp) {
+    // Beside others it is always taken.
+    return add_reading(core, std::move(reading), label, stamp, Beside::Others)
+        .map([](const std::optional<ReadingId>& id) { return *id; });
+}
+
+Outcome<std::optional<ReadingId>> Project::add_reading(CoreId core, Reading reading, const std::string& label,
+                                                       const EditStamp& stamp, Beside beside) {
     for (Boundary& boundary : reading.boundaries) {
         boundary.curve = on_curve_grid(std::move(boundary.curve));
     }
@@ -22,7 +29,16 @@ Outcome<ReadingId> Project::add_reading(CoreId core, Reading reading, const std:
         return tl::unexpected(std::move(ready.error()));
     }
     const Connection& connection = store_->connection();
-    auto done = store_->change([&] {
+    bool taken = true;
+    auto done = store_->change([&]() -> Outcome<void> {
+        const auto others = connection.value("SELECT COUNT(*) FROM reading WHERE core = ?", {to_sql(core.value)});
+        if (!others) {
+            return tl::unexpected(others.error());
+        }
+        taken = beside == Beside::Others || others->toLongLong() == 0;
+        if (!taken) {
+            return {};
+        }
         return connection.value("SELECT COALESCE(MAX(id), 0) + 1 FROM reading").and_then([&](const QVariant& next) {
             ready->id = ReadingId{next.toLongLong()};
             auto written = write_reading(connection, *ready, core.value);
@@ -37,7 +53,7 @@ Outcome<ReadingId> Project::add_reading(CoreId core, Reading reading, const std:
     if (!done) {
         return tl::unexpected(std::move(done.error()));
     }
-    return ready->id;
+    return taken ? std::optional(ready->id) : std::nullopt;
 }
 
 Outcome<void> Project::accept(ReadingId reading, const EditStamp& stamp) {

@@ -83,6 +83,10 @@ Outcome<std::map<std::string, Calibration>> read_scales(const Connection& connec
     using Source = Calibration::Source;
     std::map<std::string, Calibration> scales;
     while (rows->next()) {
+        if (!is_number(rows->value(1)) || !is_number(rows->value(2)) || !is_number(rows->value(3))) {
+            return fail(connection.file().string(), "the file is damaged: a scale can't be read",
+                        "use a copy from before");
+        }
         Calibration scale{rows->value(1).toDouble(), rows->value(2).toDouble(), rows->value(3).toDouble(),
                           Source::Given};
         const std::string source = text_from(rows->value(4));

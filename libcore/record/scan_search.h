@@ -16,6 +16,10 @@ struct FoundScan {
     bool moved = false; ///< Not at its path, but found by its size and checksum.
 };
 
+/// How surely a scan is the one that the project knows: by size and checksum, or, with Quickly, that of a file of more
+/// than 100 MB by its size alone, since its checksum takes longer than its first view.
+enum class Held { Surely, Quickly };
+
 /// Whether a path, once its dots are followed, is a relative one that stays in its folder. Links are not looked at.
 [[nodiscard]] bool stays_inside(const std::filesystem::path& relative);
 
@@ -32,9 +36,10 @@ struct FoundScan {
 /// Finds a scan below a project's folder: at its path, else by its size and checksum, as `scans` tell them, in that
 /// folder and the ones below it, of which at most 100,000 files are looked at. Outside, only files are taken that are
 /// `named` by the user or lie in a folder that is: another path or link that leads there is a fault that tells where it
-/// leads. What is found is a real place: a link that is changed later leads nowhere else.
+/// leads. What is found is a real place: a link that is changed later leads nowhere else. Another file in the place of
+/// the scan is a fault, unless the scan itself is found elsewhere.
 [[nodiscard]] Outcome<FoundScan> find_scan(const std::filesystem::path& folder, const std::string& path,
                                            std::span<const ScanEntry> scans,
-                                           std::span<const std::filesystem::path> named = {});
+                                           std::span<const std::filesystem::path> named = {}, Held held = Held::Surely);
 
 } // namespace pithward::record

@@ -125,19 +125,31 @@ Outcome<void> update(const Connection& connection, const std::string& table, std
     return {};
 }
 
-CoreEntry core_entry(const QSqlQuery& row) {
+/// Nothing where a text stands in the place of a number.
+std::optional<CoreEntry> core_entry(const QSqlQuery& row) {
     int at = 0;
     const auto next = [&] { return row.value(at++); };
+    bool sound = true;
+    const auto number = [&] {
+        const QVariant value = next();
+        sound = sound && is_number(value);
+        return number_from(value);
+    };
+    const auto whole = [&] {
+        const QVariant value = next();
+        sound = sound && is_number(value);
+        return whole_from(value);
+    };
     CoreEntry entry;
     entry.id = CoreId{next().toLongLong()};
     entry.core.id = text_from(next());
     entry.core.date_cored = text_from(next());
     entry.core.outer = outer_wood_from(text_from(next())).value_or(OuterWood::Unknown);
     entry.core.pith = field_pith_from(text_from(next()));
-    entry.core.core_height_cm = number_from(next());
-    entry.core.azimuth_deg = number_from(next());
-    entry.core.borer_mm = number_from(next());
-    entry.core.pieces = whole_from(next());
+    entry.core.core_height_cm = number();
+    entry.core.azimuth_deg = number();
+    entry.core.borer_mm = number();
+    entry.core.pieces = whole();
     entry.core.scan = text_from(next());
     entry.core.collector = text_from(next());
     entry.core.notes = text_from(next());
@@ -147,19 +159,19 @@ CoreEntry core_entry(const QSqlQuery& row) {
     entry.tree.id = text_from(next());
     entry.tree.species = text_from(next());
     entry.tree.wood = wood_type_from(text_from(next()));
-    if (const auto living = whole_from(next())) {
+    if (const auto living = whole()) {
         entry.tree.living = *living != 0;
     }
-    entry.tree.dbh_cm = number_from(next());
-    entry.tree.bark_mm = number_from(next());
-    entry.tree.lean_azimuth_deg = number_from(next());
-    entry.tree.lean_deg = number_from(next());
-    entry.tree.slope_aspect_deg = number_from(next());
+    entry.tree.dbh_cm = number();
+    entry.tree.bark_mm = number();
+    entry.tree.lean_azimuth_deg = number();
+    entry.tree.lean_deg = number();
+    entry.tree.slope_aspect_deg = number();
     entry.site.id = text_from(next());
-    entry.site.latitude = number_from(next());
-    entry.site.longitude = number_from(next());
-    entry.site.elevation_m = number_from(next());
-    return entry;
+    entry.site.latitude = number();
+    entry.site.longitude = number();
+    entry.site.elevation_m = number();
+    return sound ? std::optional(std::move(entry)) : std::nullopt;
 }
 
 } // namespace
@@ -217,7 +229,12 @@ Outcome<std::vector<CoreEntry>> read_cores(const Connection& connection) {
     std::vector<CoreEntry> cores;
     std::map<CoreId, std::size_t> index;
     while (rows->next()) {
-        cores.push_back(core_entry(*rows));
+        auto entry = core_entry(*rows);
+        if (!entry) {
+            return fail(connection.file().string(), "the file is damaged: what it says of a core can't be read",
+                        "use a copy from before");
+        }
+        cores.push_back(std::move(*entry));
         index[cores.back().id] = cores.size() - 1;
     }
     auto columns = connection.run("SELECT core, name, text FROM core_column");

@@ -17,6 +17,10 @@ QVariant to_sql(std::int64_t number) {
 std::string text_from(const QVariant& value) {
     return value.toString().toStdString();
 }
+bool is_number(const QVariant& value) {
+    const int type = value.typeId();
+    return value.isNull() || type == QMetaType::Double || type == QMetaType::LongLong || type == QMetaType::Int;
+}
 std::optional<double> number_from(const QVariant& value) {
     return value.isNull() ? std::nullopt : std::optional(value.toDouble());
 }

@@ -17,6 +17,10 @@ struct Fault {
     [[nodiscard]] std::string line() const;
 };
 
+/// A text with blanks in the place of line ends and other control characters, so that it stays one line on a terminal
+/// and does nothing there.
+[[nodiscard]] std::string in_one_line(std::string text);
+
 /// A value, or the reason why there is none. No exception crosses a library border.
 template <typename T>
 using Outcome = tl::expected<T, Fault>;
