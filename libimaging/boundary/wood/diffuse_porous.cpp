@@ -30,7 +30,7 @@ constexpr double beyond_half = 0.25;
 constexpr double full_skew = 0.5; ///< ... when the ground is so skewed or more (third moment), else less.
 /// A line thinner than the blur begins where this share of the fall is done, not half: its blurred flank is as broad as
 /// the blur, and so lies mostly on the line's light side.
-constexpr double line_begins = 0.75;
+constexpr double line_begins = 0.66;
 /// Deviation that stays however many lanes agree: lines differ in breadth and shade. From rendered cores
 /// (tests/accuracy), not from theory.
 constexpr double scatter_mm = 0.005;
@@ -65,7 +65,7 @@ constexpr OddsModel odds{
     .weaker_side = -0.00,
 };
 
-constexpr SequenceOptions sequence{.taken = 0.4};
+constexpr SequenceOptions sequence{.taken = 1.2};
 
 constexpr double left_out = 0.1; ///< Share of the strip at each end that is not learnt from.
 
