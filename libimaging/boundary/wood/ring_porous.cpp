@@ -21,9 +21,13 @@ constexpr double soft_mm = 0.035;    ///< Smoothing of the profile.
 constexpr double level_mm = 0.25;    ///< The levels before and after a change are taken over this length.
 constexpr double least_fall = 0.25;  ///< In standard deviations of the signal.
 constexpr double reach_mm = 0.25;    ///< Half window of the tracing.
-/// A row of vessels begins where this share of the fall is done, not half: its vessels are round, so that their cover
-/// fades toward the boundary, and not all of them touch it.
-constexpr double row_begins = 0.67;
+/// Where a boundary is placed, vessels and the pale tissue among them count alike: the signal is cut here, in standard
+/// deviations. A single vessel that touches the boundary or stays off it then has no say, and what falls at the
+/// boundary is earlywood against latewood.
+constexpr double earlywood_from = 0.45;
+/// The rings are followed by values cut a little higher.
+constexpr double followed_to = 0.7;
+constexpr double place_soft_mm = 0.02; ///< Smoothing of the profile in which boundaries are placed.
 /// Deviation that stays however many lanes agree, since vessels touch the boundary where they happen to lie. From
 /// rendered cores (tests/accuracy), not from theory.
 constexpr double scatter_mm = 0.015;
@@ -39,7 +43,9 @@ const FlowPlan flow_plan{
                {0.30, 0.15, 4.0, 1.0, 0.3},
                {0.20, 0.15, 3.0, 0.8, 0.3},
                {0.15, 0.15, 2.5, 0.8, 0.3},
-               {0.12, 0.15, 2.0, 0.7, 0.3}},
+               {0.12, 0.15, 2.0, 0.7, 0.3},
+               {0.10, 0.15, 1.5, 0.6, 0.3},
+               {0.08, 0.15, 0.8, 0.5, 0.3}},
     .past_rays = true,
 };
 
@@ -108,7 +114,7 @@ Signal ring_porous_signal(const Relief& relief, const Lanes& lanes) {
     signal = signal.mul(relief.solid);
     signal /= middle_deviation(signal, lanes);
     signal = cv::max(cv::min(signal, 3.0), -3.0);
-    return {.traced = signal,
+    return {.traced = cv::min(signal, followed_to),
             .read = signal,
             .plan = flow_plan,
             .alike_across_mm = 0.2,
@@ -117,16 +123,31 @@ Signal ring_porous_signal(const Relief& relief, const Lanes& lanes) {
             .familiar = 0.5F};
 }
 
-/// Going inward the first row of vessels, which the next year laid down, ends at the latewood that the boundary closes.
+/// Where half of the change from earlywood to latewood is done, within a fall of the whole signal.
+double place_of(const std::vector<float>& line, Fall fall) {
+    const auto first = line.begin() + fall.top;
+    const auto bottom = std::min_element(first, line.begin() + fall.bottom + 1);
+    const auto top = std::max_element(first, bottom + 1);
+    fall.top = static_cast<int>(top - line.begin());
+    fall.bottom = static_cast<int>(bottom - line.begin());
+    fall.height = static_cast<double>(*top - *bottom);
+    return column_of(line, fall, 0.5);
+}
+
+/// Going inward the earlywood of the next year, its vessels and the pale tissue among them, ends at the latewood that
+/// the boundary closes.
 std::vector<Mark> ring_porous_marks(const FlatStrip& strip) {
     const std::vector<float> line =
         smooth(profile(strip, strip.signal, 0, strip.lanes() - 1), std::max(1.2, soft_mm / strip.px_mm));
     const std::vector<Fall> falls = falls_of(line, least_fall);
     std::vector<Mark> marks = marks_from_falls(falls, strip.px_mm);
+    const cv::Mat1f traced = cv::min(strip.signal, earlywood_from);
+    const std::vector<float> placed =
+        smooth(profile(strip, traced, 0, strip.lanes() - 1), std::max(1.2, place_soft_mm / strip.px_mm));
     for (std::size_t k = 0; k < falls.size(); ++k) {
-        marks[k].column = column_of(line, falls[k], row_begins);
+        marks[k].column = place_of(placed, falls[k]);
     }
-    trace_marks(strip, strip.signal, line, std::vector<double>(marks.size(), reach_mm / strip.px_mm), marks);
+    trace_marks(strip, traced, placed, std::vector<double>(marks.size(), reach_mm / strip.px_mm), marks);
     widen_deviations(marks, scatter_mm);
     judge_marks(marks, line, level_mm, strip.px_mm, odds);
     return marks;
