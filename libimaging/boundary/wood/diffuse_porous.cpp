@@ -65,7 +65,7 @@ constexpr OddsModel odds{
     .weaker_side = -0.00,
 };
 
-constexpr SequenceOptions sequence{.taken = 1.2};
+constexpr SequenceOptions sequence{.taken = 1.3};
 
 constexpr double left_out = 0.1; ///< Share of the strip at each end that is not learnt from.
 

@@ -50,19 +50,19 @@ const FlowPlan flow_plan{
 };
 
 constexpr OddsModel odds{
-    .constant = -1.91,
-    .log_fall = 1.50,
-    .log_relative_fall = 0.18,
-    .softness = -1.69,
-    .before = 4.11,
-    .after = -6.29,
-    .recovery = 0.44,
-    .lopsidedness = -0.41,
-    .support = 0.92,
-    .weaker_side = 0.40,
+    .constant = -0.43,
+    .log_fall = 1.03,
+    .log_relative_fall = 1.30,
+    .softness = -3.83,
+    .before = 3.73,
+    .after = -7.93,
+    .recovery = 1.17,
+    .lopsidedness = -0.40,
+    .support = -0.36,
+    .weaker_side = 0.92,
 };
 
-constexpr SequenceOptions sequence{.taken = 1.5};
+constexpr SequenceOptions sequence{.taken = 2.3};
 
 /// Standard deviation over the lanes that are wood for sure.
 double middle_deviation(const cv::Mat1f& values, const Lanes& lanes) {
@@ -170,7 +170,7 @@ void ring_porous_latewood(const FlatStrip& strip, std::span<Mark> boundaries) {
 } // namespace
 
 WoodModel ring_porous_model() {
-    WoodModel model{WoodType::RingPorous, ring_porous_signal, ring_porous_marks, sequence};
+    WoodModel model{WoodType::RingPorous, ring_porous_signal, ring_porous_marks, sequence, 0.06};
     model.measure_latewood = ring_porous_latewood;
     return model;
 }
