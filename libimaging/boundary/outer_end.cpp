@@ -172,6 +172,7 @@ void judge(OuterEnd& end, const std::vector<ColumnLook>& looks, const std::vecto
 
 OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector<Mark>& marks, const WoodModel& model) {
     OuterEnd end;
+    const std::vector<Mark> for_wood = model.bark_has_lines ? std::vector<Mark>{} : marks;
     end.column = strip.column(0.0);
     const int first = std::max(0, static_cast<int>(std::floor(end.column)));
     int search = static_cast<int>(strip.column(std::min(search_mm, strip.path_mm / 3.0)));
@@ -188,10 +189,10 @@ OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector
         looks = looks_of(lanes, strip, columns, held);
         const WoodLook wood({looks.begin() + (round == 0 ? search : std::min(search, inside(margin_mm))), looks.end()});
         const auto strange = [&](const ColumnLook& look) { return wood.evidence_against(look); };
-        split = best_split(looks, marks, first, search, strange, strip.px_mm);
-        if (const int before = before_rings(marks, first, split.column, search); before < search) {
+        split = best_split(looks, for_wood, first, search, strange, strip.px_mm);
+        if (const int before = before_rings(for_wood, first, split.column, search); before < search) {
             search = before;
-            split = best_split(looks, marks, first, search, strange, strip.px_mm);
+            split = best_split(looks, for_wood, first, search, strange, strip.px_mm);
         }
         held = inside(margin_mm);
     }
@@ -202,7 +203,7 @@ OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector
     }
     end.edge_seen = true;
     const int reach = static_cast<int>(near_mm / strip.px_mm);
-    const Split told = model.bark_by_colour ? next_to_bark(looks, marks, first, search, split, strip.px_mm) : split;
+    const Split told = model.bark_by_colour ? next_to_bark(looks, for_wood, first, search, split, strip.px_mm) : split;
     const auto material = model.bark_by_colour ? BarkOrWood::learnt(looks, told.column, strip.px_mm) : std::nullopt;
     end.column = std::max(first, material ? parted(looks, *material, told.column, reach)
                                           : strongest_change(looks, told.column, reach));

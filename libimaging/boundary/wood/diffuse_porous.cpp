@@ -37,14 +37,14 @@ constexpr double scatter_mm = 0.005;
 
 /// Thin faint lines in strong speckle: they show only when they are followed across the core.
 const FlowPlan flow_plan{
-    .rounds = {{0.100, 0.15, 5.0, 1.2, 0.3},
-               {0.080, 0.15, 4.0, 1.0, 0.3},
-               {0.060, 0.20, 4.0, 1.0, 0.3},
-               {0.050, 0.25, 3.0, 0.9, 0.3},
-               {0.040, 0.30, 2.5, 0.8, 0.3},
-               {0.035, 0.30, 2.0, 0.7, 0.3},
-               {0.035, 0.30, 1.5, 0.6, 0.3},
-               {0.035, 0.30, 1.5, 0.6, 0.3}},
+    .rounds = {{0.100, 0.15, 5.0, 1.2, 0.8},
+               {0.080, 0.15, 4.0, 1.0, 0.8},
+               {0.060, 0.20, 4.0, 1.0, 0.8},
+               {0.050, 0.25, 3.0, 0.9, 0.8},
+               {0.040, 0.30, 2.5, 0.8, 0.8},
+               {0.035, 0.30, 2.0, 0.7, 0.8},
+               {0.035, 0.30, 1.5, 0.6, 0.8},
+               {0.035, 0.30, 1.5, 0.6, 0.8}},
     .follow = {{0.05, 0.3, 1.5, 1.0}, {0.035, 0.3, 1.0, 1.0}},
     .feature = FlowFeature::DarkLines,
     .step_mm = 0.025,
@@ -211,7 +211,9 @@ std::vector<Mark> diffuse_porous_marks(const FlatStrip& strip) {
 } // namespace
 
 WoodModel diffuse_porous_model() {
-    return {WoodType::DiffusePorous, diffuse_porous_signal, diffuse_porous_marks, sequence, 0.06};
+    WoodModel model{WoodType::DiffusePorous, diffuse_porous_signal, diffuse_porous_marks, sequence, 0.06};
+    model.bark_has_lines = true;
+    return model;
 }
 
 } // namespace pithward::boundary
