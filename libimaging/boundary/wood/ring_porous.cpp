@@ -27,6 +27,7 @@ constexpr double reach_mm = 0.25;    ///< Half window of the tracing.
 constexpr double earlywood_from = 0.45;
 /// The rings are followed by values cut a little higher.
 constexpr double followed_to = 0.7;
+constexpr double lesser_part = 0.5;    ///< Part of a fall that is no change of its own, against the other part.
 constexpr double place_soft_mm = 0.02; ///< Smoothing of the profile in which boundaries are placed.
 /// Deviation that stays however many lanes agree, since vessels touch the boundary where they happen to lie. From
 /// rendered cores (tests/accuracy), not from theory.
@@ -123,15 +124,38 @@ Signal ring_porous_signal(const Relief& relief, const Lanes& lanes) {
             .familiar = 0.5F};
 }
 
-/// Where half of the change from earlywood to latewood is done, within a fall of the whole signal.
-double place_of(const std::vector<float>& line, Fall fall) {
+/// A fall as another profile of the same columns shows it: from its lightest column to the darkest.
+Fall within(const std::vector<float>& line, Fall fall) {
     const auto first = line.begin() + fall.top;
     const auto bottom = std::min_element(first, line.begin() + fall.bottom + 1);
     const auto top = std::max_element(first, bottom + 1);
     fall.top = static_cast<int>(top - line.begin());
     fall.bottom = static_cast<int>(bottom - line.begin());
     fall.height = static_cast<double>(*top - *bottom);
-    return column_of(line, fall, 0.5);
+    return fall;
+}
+
+/// Vessels end, then the tissue among them: a shoulder divides the fall, but only one of its parts is a change from
+/// earlywood to latewood. Such parts are joined again.
+std::vector<Fall> joined_parts(const std::vector<Fall>& falls, const std::vector<float>& placed) {
+    std::vector<Fall> out;
+    for (const Fall& fall : falls) {
+        if (!out.empty() && out.back().bottom == fall.top) {
+            Fall& before = out.back();
+            const double earlier = within(placed, before).height;
+            const double later = within(placed, fall).height;
+            if (std::min(earlier, later) < lesser_part * std::max(earlier, later)) {
+                before.bottom = fall.bottom;
+                before.height += fall.height;
+                before.steepest = std::max(before.steepest, fall.steepest);
+                before.rise_after = fall.rise_after;
+                before.steepest_rise = fall.steepest_rise;
+                continue;
+            }
+        }
+        out.push_back(fall);
+    }
+    return out;
 }
 
 /// Going inward the earlywood of the next year, its vessels and the pale tissue among them, ends at the latewood that
@@ -139,13 +163,13 @@ double place_of(const std::vector<float>& line, Fall fall) {
 std::vector<Mark> ring_porous_marks(const FlatStrip& strip) {
     const std::vector<float> line =
         smooth(profile(strip, strip.signal, 0, strip.lanes() - 1), std::max(1.2, soft_mm / strip.px_mm));
-    const std::vector<Fall> falls = falls_of(line, least_fall);
-    std::vector<Mark> marks = marks_from_falls(falls, strip.px_mm);
     const cv::Mat1f traced = cv::min(strip.signal, earlywood_from);
     const std::vector<float> placed =
         smooth(profile(strip, traced, 0, strip.lanes() - 1), std::max(1.2, place_soft_mm / strip.px_mm));
+    const std::vector<Fall> falls = joined_parts(falls_of(line, least_fall), placed);
+    std::vector<Mark> marks = marks_from_falls(falls, strip.px_mm);
     for (std::size_t k = 0; k < falls.size(); ++k) {
-        marks[k].column = place_of(placed, falls[k]);
+        marks[k].column = column_of(placed, within(placed, falls[k]), 0.5);
     }
     trace_marks(strip, traced, placed, std::vector<double>(marks.size(), reach_mm / strip.px_mm), marks);
     widen_deviations(marks, scatter_mm);
