@@ -213,6 +213,7 @@ OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector
         static_cast<double>(strip.flow_mm(strip.centre() + half, at) - strip.flow_mm(strip.centre() - half, at)) /
         (2.0 * half * strip.lane_mm);
     judge(end, looks, marks, strip.px_mm);
+    end.probability = std::min(end.probability, model.surest_edge);
     return end;
 }
 

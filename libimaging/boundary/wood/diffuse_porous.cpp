@@ -213,6 +213,7 @@ std::vector<Mark> diffuse_porous_marks(const FlatStrip& strip) {
 WoodModel diffuse_porous_model() {
     WoodModel model{WoodType::DiffusePorous, diffuse_porous_signal, diffuse_porous_marks, sequence, 0.06};
     model.bark_has_lines = true;
+    model.surest_edge = 0.85;
     return model;
 }
 

@@ -196,6 +196,7 @@ void ring_porous_latewood(const FlatStrip& strip, std::span<Mark> boundaries) {
 WoodModel ring_porous_model() {
     WoodModel model{WoodType::RingPorous, ring_porous_signal, ring_porous_marks, sequence, 0.06};
     model.measure_latewood = ring_porous_latewood;
+    model.surest_edge = 0.85;
     return model;
 }
 
