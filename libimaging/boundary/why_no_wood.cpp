@@ -132,6 +132,7 @@ double regularity(std::span<const float> all, double px_mm) {
 double difference_of_lanes(const cv::Mat1f& tone) {
     std::vector<float> column(static_cast<std::size_t>(tone.rows));
     std::vector<float> away;
+    away.reserve(tone.total());
     for (int c = 0; c < tone.cols; ++c) {
         for (int r = 0; r < tone.rows; ++r) {
             column[static_cast<std::size_t>(r)] = tone(r, c);

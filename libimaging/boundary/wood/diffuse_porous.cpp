@@ -179,6 +179,7 @@ double share_past_vessels(const FlatStrip& strip) {
 /// must show.
 std::vector<float> in_noise(std::vector<float> line) {
     std::vector<float> sizes;
+    sizes.reserve(line.size());
     const float middle = median(line);
     for (const float value : line) {
         sizes.push_back(std::abs(value - middle));
