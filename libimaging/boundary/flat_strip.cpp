@@ -57,7 +57,7 @@ public:
         for (std::size_t k = 0; k < nearness.size(); ++k) {
             const int lane = first + static_cast<int>(k);
             const float wood = weight(lane, column);
-            if (wood > 0.3F) {
+            if (wood > least_wood) {
                 values_.push_back(values(lane, column));
                 weights_.push_back(wood * nearness[k]);
             }
@@ -67,7 +67,7 @@ public:
     /// Weighted mean of the cells within three scaled median deviations of their median; not a number for fewer than
     /// three cells.
     [[nodiscard]] float mean_without_outliers() {
-        if (values_.size() < 3) {
+        if (values_.size() < least_cells) {
             return std::nanf("");
         }
         const float middle = median_of(values_);
@@ -118,13 +118,27 @@ FlatStrip flat_strip(const Lanes& lanes, const Relief& relief, const Signal& sig
     return strip;
 }
 
-std::vector<float> profile(const FlatStrip& strip, const cv::Mat1f& values, int first, int last) {
-    std::vector<float> out(static_cast<std::size_t>(strip.columns()), std::nanf(""));
+std::vector<float> lane_nearness(const FlatStrip& strip, int first, int last) {
     std::vector<float> nearness;
     for (int lane = first; lane <= last; ++lane) {
         const double u = strip.u(lane) / near_path_mm;
         nearness.push_back(static_cast<float>(std::exp(-0.5 * u * u)));
     }
+    return nearness;
+}
+
+void carry_over_gaps(std::vector<float>& values) {
+    const auto known = std::ranges::find_if(values, [](float v) { return !std::isnan(v); });
+    float carried = known == values.end() ? 0.0F : *known;
+    for (float& value : values) {
+        carried = std::isnan(value) ? carried : value;
+        value = carried;
+    }
+}
+
+std::vector<float> profile(const FlatStrip& strip, const cv::Mat1f& values, int first, int last) {
+    std::vector<float> out(static_cast<std::size_t>(strip.columns()), std::nanf(""));
+    const std::vector<float> nearness = lane_nearness(strip, first, last);
     cv::parallel_for_(cv::Range(0, strip.columns()), [&](const cv::Range& part) {
         Cells cells;
         for (int c = part.start; c < part.end; ++c) {
@@ -132,13 +146,7 @@ std::vector<float> profile(const FlatStrip& strip, const cv::Mat1f& values, int 
             out[static_cast<std::size_t>(c)] = cells.mean_without_outliers();
         }
     });
-    // Columns without wood repeat the last wood before them, or the first after them.
-    const auto known = std::ranges::find_if(out, [](float v) { return !std::isnan(v); });
-    float carried = known == out.end() ? 0.0F : *known;
-    for (float& value : out) {
-        carried = std::isnan(value) ? carried : value;
-        value = carried;
-    }
+    carry_over_gaps(out);
     return out;
 }
 

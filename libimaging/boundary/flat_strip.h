@@ -50,6 +50,15 @@ struct Signal {
 /// nearest that has.
 [[nodiscard]] std::vector<float> profile(const FlatStrip& strip, const cv::Mat1f& values, int first, int last);
 
+/// What profiles have in common. Cells of less weight are no wood of this core, ...
+inline constexpr float least_wood = 0.3F;
+/// ... columns with fewer cells of wood have no value, ...
+inline constexpr std::size_t least_cells = 3;
+/// ... lanes count the less the further they are from the path: the weights of lanes `first` to `last`, ...
+[[nodiscard]] std::vector<float> lane_nearness(const FlatStrip& strip, int first, int last);
+/// ... and columns without a value (not a number) repeat the last one before them, else the first after them.
+void carry_over_gaps(std::vector<float>& values);
+
 /// Share of the middle lanes that are wood, one value a column.
 [[nodiscard]] std::vector<float> wood_share(const FlatStrip& strip);
 

@@ -21,6 +21,8 @@ constexpr double near_mm = 0.15;          ///< The edge moves to the strongest c
 constexpr double unit_mm = 0.02;          ///< Evidence is counted for each such length, whatever the resolution.
 constexpr double least_evidence = 20.0;   ///< About 0.15 mm of clear bark.
 constexpr double ring_against = 4.5;      ///< A ring boundary speaks for wood by its log odds times this.
+constexpr double sure_ring = 3.5;         ///< Log odds of a ring boundary that bark hardly ever shows.
+constexpr int rings_of_wood = 3;          ///< So many of these are never bark, however stained.
 constexpr double latewood_from_mm = 0.04; ///< The wood under the edge is looked at from here ...
 constexpr double latewood_to_mm = 0.22;   ///< ... to here.
 constexpr double least_ring_mm = 0.06;    ///< A mark nearer to the edge than this is the edge itself.
@@ -50,6 +52,19 @@ Split best_split(const std::vector<ColumnLook>& looks, const std::vector<Mark>& 
         }
     }
     return best;
+}
+
+/// Where the search for the edge ends at the latest: at the first of several sure ring boundaries outside an edge that
+/// was found. Resin and stain make wood look strange, but bark shows no rings.
+int before_rings(const std::vector<Mark>& marks, int first, int edge, int search) {
+    int rings = 0;
+    int before = search;
+    for (const Mark& mark : marks) {
+        if (mark.column > first && mark.column < edge && mark.log_odds > sure_ring) {
+            before = rings++ == 0 ? std::max(first + 1, static_cast<int>(mark.column)) : before;
+        }
+    }
+    return rings >= rings_of_wood ? before : search;
 }
 
 /// The split again, with what is learnt beside it. Next to the edge heartwood does not blur what wood looks like, so
@@ -157,9 +172,10 @@ void judge(OuterEnd& end, const std::vector<ColumnLook>& looks, const std::vecto
 
 OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector<Mark>& marks, const WoodModel& model) {
     OuterEnd end;
+    const std::vector<Mark> for_wood = model.bark_has_lines ? std::vector<Mark>{} : marks;
     end.column = strip.column(0.0);
     const int first = std::max(0, static_cast<int>(std::floor(end.column)));
-    const int search = static_cast<int>(strip.column(std::min(search_mm, strip.path_mm / 3.0)));
+    int search = static_cast<int>(strip.column(std::min(search_mm, strip.path_mm / 3.0)));
     const int columns = std::min(strip.columns(), search + static_cast<int>(reference_mm / strip.px_mm));
     if (columns - search < 30) {
         return end;
@@ -173,7 +189,11 @@ OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector
         looks = looks_of(lanes, strip, columns, held);
         const WoodLook wood({looks.begin() + (round == 0 ? search : std::min(search, inside(margin_mm))), looks.end()});
         const auto strange = [&](const ColumnLook& look) { return wood.evidence_against(look); };
-        split = best_split(looks, marks, first, search, strange, strip.px_mm);
+        split = best_split(looks, for_wood, first, search, strange, strip.px_mm);
+        if (const int before = before_rings(for_wood, first, split.column, search); before < search) {
+            search = before;
+            split = best_split(looks, for_wood, first, search, strange, strip.px_mm);
+        }
         held = inside(margin_mm);
     }
     if (split.evidence < least_evidence || split.column <= first) {
@@ -183,7 +203,7 @@ OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector
     }
     end.edge_seen = true;
     const int reach = static_cast<int>(near_mm / strip.px_mm);
-    const Split told = model.bark_by_colour ? next_to_bark(looks, marks, first, search, split, strip.px_mm) : split;
+    const Split told = model.bark_by_colour ? next_to_bark(looks, for_wood, first, search, split, strip.px_mm) : split;
     const auto material = model.bark_by_colour ? BarkOrWood::learnt(looks, told.column, strip.px_mm) : std::nullopt;
     end.column = std::max(first, material ? parted(looks, *material, told.column, reach)
                                           : strongest_change(looks, told.column, reach));
@@ -193,6 +213,7 @@ OuterEnd outer_end(const Lanes& lanes, const FlatStrip& strip, const std::vector
         static_cast<double>(strip.flow_mm(strip.centre() + half, at) - strip.flow_mm(strip.centre() - half, at)) /
         (2.0 * half * strip.lane_mm);
     judge(end, looks, marks, strip.px_mm);
+    end.probability = std::min(end.probability, model.surest_edge);
     return end;
 }
 

@@ -2,6 +2,7 @@
 
 #include "libimaging/boundary/filters.h"
 #include "libimaging/boundary/grain_direction.h"
+#include "libimaging/robust/median.h"
 
 #include <algorithm>
 #include <array>
@@ -35,6 +36,7 @@ constexpr double along = -0.5;
 constexpr double too_regular = 0.8;
 constexpr double too_even = 0.6;
 constexpr double nothing = 0.002;
+constexpr double no_grain = 0.01; ///< Rendered wood has 0.06 and more.
 constexpr double too_two_sided = 1.8;
 constexpr double one_way_of_noise = 0.28;
 constexpr double one_way_weight = 3.0;
@@ -126,6 +128,23 @@ double regularity(std::span<const float> all, double px_mm) {
     return best;
 }
 
+/// Median over all cells of how far they are from the median of their column.
+double difference_of_lanes(const cv::Mat1f& tone) {
+    std::vector<float> column(static_cast<std::size_t>(tone.rows));
+    std::vector<float> away;
+    away.reserve(tone.total());
+    for (int c = 0; c < tone.cols; ++c) {
+        for (int r = 0; r < tone.rows; ++r) {
+            column[static_cast<std::size_t>(r)] = tone(r, c);
+        }
+        const float middle = median_in_place(column);
+        for (const float value : column) {
+            away.push_back(std::abs(value - middle));
+        }
+    }
+    return static_cast<double>(median_in_place(away));
+}
+
 double paper_share(const cv::Mat1f& tone) {
     std::vector<float> tones(tone.begin(), tone.end());
     std::ranges::sort(tones);
@@ -211,6 +230,8 @@ WoodSigns wood_signs(const Lanes& lanes, const Relief& relief, const FlatStrip& 
     const Line middle = quick_part(part(strip.tone, -middle_half_mm, middle_half_mm), px_mm, 0.05);
     signs.regular = regularity(middle, px_mm);
     signs.contrast = std::sqrt(product(middle, middle) / static_cast<double>(middle.size()));
+    signs.grain =
+        difference_of_lanes(part(strip.tone, -middle_half_mm, middle_half_mm)) / std::max(signs.contrast, 1e-9);
     cv::Mat1f read;
     cv::reduce(part(strip.signal, -beside_mm, beside_mm), read, 0, cv::REDUCE_AVG);
     const cv::Mat1f soft = smooth(read, 0.0, std::max(1.0, change_mm / px_mm));
@@ -221,6 +242,9 @@ WoodSigns wood_signs(const Lanes& lanes, const Relief& relief, const FlatStrip& 
 std::optional<std::string> why_no_wood(const WoodSigns& signs, WoodType type, double path_mm) {
     if (signs.contrast < nothing) {
         return "it is of one even tone";
+    }
+    if (signs.grain < no_grain) {
+        return "it has no grain at all, as print has none and wood always does";
     }
     if (signs.across < along) {
         return "what lies there runs along the path, as rings do that it does not cross, or a mount's grain";

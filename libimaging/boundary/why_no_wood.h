@@ -19,9 +19,12 @@ struct WoodSigns {
     /// Correlation of the profiles on both sides of the path, rings made straight: of tone, or of what the kind of wood
     /// is read from, where that is more.
     double agreement = 1.0;
-    double regular = 0.0;   ///< Least correlation of the profile with itself, moved by once, twice and thrice a length.
-    double paper = 0.0;     ///< Share of the wood that has very nearly one tone, where some is far darker; else 0.
-    double contrast = 1.0;  ///< Standard deviation of the profile, as a share of brightness.
+    double regular = 0.0;  ///< Least correlation of the profile with itself, moved by once, twice and thrice a length.
+    double paper = 0.0;    ///< Share of the wood that has very nearly one tone, where some is far darker; else 0.
+    double contrast = 1.0; ///< Standard deviation of the profile, as a share of brightness.
+    /// Median difference between the lanes near the path, rings made straight, as a share of the profile's deviation:
+    /// the wood's own grain.
+    double grain = 1.0;
     double one_sided = 9.0; ///< How far the sharp changes are of one sign, in standard deviations of chance.
 };
 

@@ -63,6 +63,23 @@ cv::Mat1f print() {
     return values;
 }
 
+/// Black bars of random breadth on white, with a scanner's noise and blur.
+cv::Mat1f bars(std::uint64_t seed) {
+    cv::Mat1f values(high, wide, 1.15F);
+    cv::RNG random(seed);
+    for (int x = 0; x < wide;) {
+        const int white = random.uniform(6, 60);
+        const int black = random.uniform(4, 30);
+        values.colRange(std::min(wide, x + white), std::min(wide, x + white + black)).setTo(0.15F);
+        x += white + black;
+    }
+    cv::GaussianBlur(values, values, cv::Size(0, 0), 0.7);
+    cv::Mat1f noise(high, wide);
+    cv::theRNG().state = seed;
+    cv::randn(noise, 0.0, 0.006);
+    return values + noise;
+}
+
 void expect_refused(const ScanFile& scan, const ReadingRequest& request) {
     const auto reading = propose_reading(scan, request);
     ASSERT_FALSE(reading.has_value()) << reading->boundaries.size() << " boundaries";
@@ -126,6 +143,12 @@ TEST(NoWoodTrial, StreaksAtASlantAreNoWood) {
         const cv::Mat turn = cv::getRotationMatrix2D({0.5F * wide, 0.5F * high}, 45.0, 1.0);
         cv::warpAffine(streaks, streaks, turn, streaks.size(), cv::INTER_LINEAR, cv::BORDER_REFLECT);
         expect_not_read(streaks, "slant");
+    }
+}
+
+TEST(NoWoodTrial, BarsAreNoWood) {
+    for (const std::uint64_t seed : {11U, 12345U, 777U}) {
+        expect_not_read(bars(seed), "bars");
     }
 }
 

@@ -1,6 +1,7 @@
 #include "libimaging/boundary/agreeing_mix.h"
 #include "libimaging/boundary/falls.h"
 #include "libimaging/boundary/filters.h"
+#include "libimaging/boundary/share_profile.h"
 #include "libimaging/boundary/trace.h"
 #include "libimaging/boundary/wood/fall_marks.h"
 #include "libimaging/boundary/wood/wood_model.h"
@@ -20,25 +21,30 @@ constexpr double line_mm = 0.04;       ///< Standard deviation of a terminal lin
 constexpr double line_across_mm = 0.3; ///< ... along itself it is seen over this breadth.
 constexpr double soft_mm = 0.02;       ///< Smoothing of the profile.
 constexpr double level_mm = 0.10;      ///< The levels before and after a change are taken over this length.
-constexpr double least_fall = 0.06;    ///< In standard deviations of the ground.
+constexpr double least_fall = 0.5;     ///< In usual deviations of the profile.
 constexpr double reach_mm = 0.15;      ///< Half window of the tracing.
+constexpr double cut_at = 0.7;         ///< Vessels deviate more from the ground than a line does, in deviations.
+/// A line crosses all lanes, vessels fill some: the profile is the value that this share of the lanes beyond one half
+/// lies below, on the side away from the vessels, ...
+constexpr double beyond_half = 0.25;
+constexpr double full_skew = 0.5; ///< ... when the ground is so skewed or more (third moment), else less.
 /// A line thinner than the blur begins where this share of the fall is done, not half: its blurred flank is as broad as
 /// the blur, and so lies mostly on the line's light side.
-constexpr double line_begins = 0.75;
+constexpr double line_begins = 0.66;
 /// Deviation that stays however many lanes agree: lines differ in breadth and shade. From rendered cores
 /// (tests/accuracy), not from theory.
 constexpr double scatter_mm = 0.005;
 
 /// Thin faint lines in strong speckle: they show only when they are followed across the core.
 const FlowPlan flow_plan{
-    .rounds = {{0.100, 0.15, 5.0, 1.2, 0.3},
-               {0.080, 0.15, 4.0, 1.0, 0.3},
-               {0.060, 0.20, 4.0, 1.0, 0.3},
-               {0.050, 0.25, 3.0, 0.9, 0.3},
-               {0.040, 0.30, 2.5, 0.8, 0.3},
-               {0.035, 0.30, 2.0, 0.7, 0.3},
-               {0.035, 0.30, 1.5, 0.6, 0.3},
-               {0.035, 0.30, 1.5, 0.6, 0.3}},
+    .rounds = {{0.100, 0.15, 5.0, 1.2, 0.8},
+               {0.080, 0.15, 4.0, 1.0, 0.8},
+               {0.060, 0.20, 4.0, 1.0, 0.8},
+               {0.050, 0.25, 3.0, 0.9, 0.8},
+               {0.040, 0.30, 2.5, 0.8, 0.8},
+               {0.035, 0.30, 2.0, 0.7, 0.8},
+               {0.035, 0.30, 1.5, 0.6, 0.8},
+               {0.035, 0.30, 1.5, 0.6, 0.8}},
     .follow = {{0.05, 0.3, 1.5, 1.0}, {0.035, 0.3, 1.0, 1.0}},
     .feature = FlowFeature::DarkLines,
     .step_mm = 0.025,
@@ -47,19 +53,19 @@ const FlowPlan flow_plan{
 };
 
 constexpr OddsModel odds{
-    .constant = -1.94,
-    .log_fall = 2.88,
-    .log_relative_fall = -0.86,
-    .softness = -1.74,
-    .before = -0.18,
+    .constant = -11.68,
+    .log_fall = 5.16,
+    .log_relative_fall = -0.54,
+    .softness = -4.22,
+    .before = -1.16,
     .after = -1.25,
-    .recovery = 0.93,
-    .lopsidedness = -0.19,
-    .support = 2.21,
-    .weaker_side = -0.31,
+    .recovery = 2.53,
+    .lopsidedness = 0.08,
+    .support = 3.44,
+    .weaker_side = -0.00,
 };
 
-constexpr SequenceOptions sequence{.taken = 0.4};
+constexpr SequenceOptions sequence{.taken = 1.3};
 
 constexpr double left_out = 0.1; ///< Share of the strip at each end that is not learnt from.
 
@@ -109,6 +115,11 @@ cv::Mat1f evened(cv::Mat1f ground, const cv::Mat1f& solid, const Lanes& lanes) {
     return ground;
 }
 
+/// The ground with vessels no darker than lines, for all that follows lines across the core.
+cv::Mat1f cut(const cv::Mat1f& ground) {
+    return cv::max(cv::min(ground, cut_at), -cut_at);
+}
+
 /// The three channels' grounds.
 std::array<cv::Mat1f, 3> coloured_ground(const Lanes& lanes, const cv::Mat1f& solid) {
     std::array<cv::Mat1f, 3> ground;
@@ -122,7 +133,7 @@ std::array<cv::Mat1f, 3> coloured_ground(const Lanes& lanes, const cv::Mat1f& so
 /// followed in grey first.
 cv::Mat1f mixed_ground(const std::array<cv::Mat1f, 3>& ground, const cv::Mat1f& grey, const cv::Mat1f& solid,
                        const Lanes& lanes) {
-    const cv::Mat1f flow = ring_flow(grey, solid, lanes, flow_plan);
+    const cv::Mat1f flow = ring_flow(cut(grey), solid, lanes, flow_plan);
     std::array<cv::Mat1f, 3> flat;
     for (std::size_t c = 0; c < flat.size(); ++c) {
         const cv::Mat1f straight = flatten(ground[c], flow, lanes.px_mm);
@@ -136,7 +147,7 @@ Signal diffuse_porous_signal(const Relief& relief, const Lanes& lanes) {
     const cv::Mat1f grey = evened(ground_of(relief.tone, relief.solid, lanes), relief.solid, lanes);
     const std::array<cv::Mat1f, 3> coloured = coloured_ground(lanes, relief.solid);
     const cv::Mat1f ground = evened(mixed_ground(coloured, grey, relief.solid, lanes), relief.solid, lanes);
-    return {.traced = ground,
+    return {.traced = cut(ground),
             .read = ground,
             .plan = flow_plan,
             .alike_across_mm = 0.3,
@@ -145,16 +156,54 @@ Signal diffuse_porous_signal(const Relief& relief, const Lanes& lanes) {
             .familiar = 0.35F};
 }
 
+/// The share of the lanes that the profile stays above: vessels make the ground skewed to their side.
+double share_past_vessels(const FlatStrip& strip) {
+    const int half = std::min(strip.centre(), static_cast<int>(middle_mm / strip.lane_mm));
+    const int end = static_cast<int>(left_out * strip.columns());
+    double second = 1e-9;
+    double third = 0.0;
+    double count = 1e-9;
+    for (int lane = strip.centre() - half; lane <= strip.centre() + half; ++lane) {
+        for (int c = end; c < strip.columns() - end; ++c) {
+            const auto v = static_cast<double>(strip.signal(lane, c));
+            second += v * v;
+            third += v * v * v;
+            count += 1.0;
+        }
+    }
+    const double skew = third / count / std::pow(second / count, 1.5);
+    return 0.5 - beyond_half * std::clamp(skew / full_skew, -1.0, 1.0);
+}
+
+/// A profile in units of its own usual deviation: most columns have no line, so that is the noise against which a line
+/// must show.
+std::vector<float> in_noise(std::vector<float> line) {
+    std::vector<float> sizes;
+    sizes.reserve(line.size());
+    const float middle = median(line);
+    for (const float value : line) {
+        sizes.push_back(std::abs(value - middle));
+    }
+    const double noise = std::max(deviation_of_median * static_cast<double>(median_in_place(sizes)), 1e-6);
+    for (float& value : line) {
+        value /= static_cast<float>(noise);
+    }
+    return line;
+}
+
 /// Going inward the tone changes at the bark-side edge of the thin terminal line, and back behind it.
 std::vector<Mark> diffuse_porous_marks(const FlatStrip& strip) {
+    const double soft = std::max(1.0, soft_mm / strip.px_mm);
     const std::vector<float> line =
-        smooth(profile(strip, strip.signal, 0, strip.lanes() - 1), std::max(1.0, soft_mm / strip.px_mm));
+        in_noise(smooth(share_profile(strip, strip.signal, share_past_vessels(strip)), soft));
     const std::vector<Fall> falls = falls_of(line, least_fall);
     std::vector<Mark> marks = marks_from_falls(falls, strip.px_mm);
     for (std::size_t k = 0; k < falls.size(); ++k) {
         marks[k].column = column_of(line, falls[k], line_begins);
     }
-    trace_marks(strip, strip.signal, line, std::vector<double>(marks.size(), reach_mm / strip.px_mm), marks);
+    const cv::Mat1f traced = cut(strip.signal);
+    const std::vector<float> usual = smooth(profile(strip, traced, 0, strip.lanes() - 1), soft);
+    trace_marks(strip, traced, usual, std::vector<double>(marks.size(), reach_mm / strip.px_mm), marks);
     widen_deviations(marks, scatter_mm);
     judge_marks(marks, line, level_mm, strip.px_mm, odds);
     return marks;
@@ -163,7 +212,10 @@ std::vector<Mark> diffuse_porous_marks(const FlatStrip& strip) {
 } // namespace
 
 WoodModel diffuse_porous_model() {
-    return {WoodType::DiffusePorous, diffuse_porous_signal, diffuse_porous_marks, sequence, 0.2};
+    WoodModel model{WoodType::DiffusePorous, diffuse_porous_signal, diffuse_porous_marks, sequence, 0.06};
+    model.bark_has_lines = true;
+    model.surest_edge = 0.85;
+    return model;
 }
 
 } // namespace pithward::boundary

@@ -21,9 +21,14 @@ constexpr double soft_mm = 0.035;    ///< Smoothing of the profile.
 constexpr double level_mm = 0.25;    ///< The levels before and after a change are taken over this length.
 constexpr double least_fall = 0.25;  ///< In standard deviations of the signal.
 constexpr double reach_mm = 0.25;    ///< Half window of the tracing.
-/// A row of vessels begins where this share of the fall is done, not half: its vessels are round, so that their cover
-/// fades toward the boundary, and not all of them touch it.
-constexpr double row_begins = 0.67;
+/// Where a boundary is placed, vessels and the pale tissue among them count alike: the signal is cut here, in standard
+/// deviations. A single vessel that touches the boundary or stays off it then has no say, and what falls at the
+/// boundary is earlywood against latewood.
+constexpr double earlywood_from = 0.45;
+/// The rings are followed by values cut a little higher.
+constexpr double followed_to = 0.7;
+constexpr double lesser_part = 0.5;    ///< Part of a fall that is no change of its own, against the other part.
+constexpr double place_soft_mm = 0.02; ///< Smoothing of the profile in which boundaries are placed.
 /// Deviation that stays however many lanes agree, since vessels touch the boundary where they happen to lie. From
 /// rendered cores (tests/accuracy), not from theory.
 constexpr double scatter_mm = 0.015;
@@ -39,24 +44,26 @@ const FlowPlan flow_plan{
                {0.30, 0.15, 4.0, 1.0, 0.3},
                {0.20, 0.15, 3.0, 0.8, 0.3},
                {0.15, 0.15, 2.5, 0.8, 0.3},
-               {0.12, 0.15, 2.0, 0.7, 0.3}},
+               {0.12, 0.15, 2.0, 0.7, 0.3},
+               {0.10, 0.15, 1.5, 0.6, 0.3},
+               {0.08, 0.15, 0.8, 0.5, 0.3}},
     .past_rays = true,
 };
 
 constexpr OddsModel odds{
-    .constant = -1.91,
-    .log_fall = 1.50,
-    .log_relative_fall = 0.18,
-    .softness = -1.69,
-    .before = 4.11,
-    .after = -6.29,
-    .recovery = 0.44,
-    .lopsidedness = -0.41,
-    .support = 0.92,
-    .weaker_side = 0.40,
+    .constant = -0.43,
+    .log_fall = 1.03,
+    .log_relative_fall = 1.30,
+    .softness = -3.83,
+    .before = 3.73,
+    .after = -7.93,
+    .recovery = 1.17,
+    .lopsidedness = -0.40,
+    .support = -0.36,
+    .weaker_side = 0.92,
 };
 
-constexpr SequenceOptions sequence{.taken = 1.5};
+constexpr SequenceOptions sequence{.taken = 2.3};
 
 /// Standard deviation over the lanes that are wood for sure.
 double middle_deviation(const cv::Mat1f& values, const Lanes& lanes) {
@@ -108,7 +115,7 @@ Signal ring_porous_signal(const Relief& relief, const Lanes& lanes) {
     signal = signal.mul(relief.solid);
     signal /= middle_deviation(signal, lanes);
     signal = cv::max(cv::min(signal, 3.0), -3.0);
-    return {.traced = signal,
+    return {.traced = cv::min(signal, followed_to),
             .read = signal,
             .plan = flow_plan,
             .alike_across_mm = 0.2,
@@ -117,16 +124,54 @@ Signal ring_porous_signal(const Relief& relief, const Lanes& lanes) {
             .familiar = 0.5F};
 }
 
-/// Going inward the first row of vessels, which the next year laid down, ends at the latewood that the boundary closes.
+/// A fall as another profile of the same columns shows it: from its lightest column to the darkest.
+Fall within(const std::vector<float>& line, Fall fall) {
+    const auto first = line.begin() + fall.top;
+    const auto bottom = std::min_element(first, line.begin() + fall.bottom + 1);
+    const auto top = std::max_element(first, bottom + 1);
+    fall.top = static_cast<int>(top - line.begin());
+    fall.bottom = static_cast<int>(bottom - line.begin());
+    fall.height = static_cast<double>(*top - *bottom);
+    return fall;
+}
+
+/// Vessels end, then the tissue among them: a shoulder divides the fall, but only one of its parts is a change from
+/// earlywood to latewood. Such parts are joined again.
+std::vector<Fall> joined_parts(const std::vector<Fall>& falls, const std::vector<float>& placed) {
+    std::vector<Fall> out;
+    for (const Fall& fall : falls) {
+        if (!out.empty() && out.back().bottom == fall.top) {
+            Fall& before = out.back();
+            const double earlier = within(placed, before).height;
+            const double later = within(placed, fall).height;
+            if (std::min(earlier, later) < lesser_part * std::max(earlier, later)) {
+                before.bottom = fall.bottom;
+                before.height += fall.height;
+                before.steepest = std::max(before.steepest, fall.steepest);
+                before.rise_after = fall.rise_after;
+                before.steepest_rise = fall.steepest_rise;
+                continue;
+            }
+        }
+        out.push_back(fall);
+    }
+    return out;
+}
+
+/// Going inward the earlywood of the next year, its vessels and the pale tissue among them, ends at the latewood that
+/// the boundary closes.
 std::vector<Mark> ring_porous_marks(const FlatStrip& strip) {
     const std::vector<float> line =
         smooth(profile(strip, strip.signal, 0, strip.lanes() - 1), std::max(1.2, soft_mm / strip.px_mm));
-    const std::vector<Fall> falls = falls_of(line, least_fall);
+    const cv::Mat1f traced = cv::min(strip.signal, earlywood_from);
+    const std::vector<float> placed =
+        smooth(profile(strip, traced, 0, strip.lanes() - 1), std::max(1.2, place_soft_mm / strip.px_mm));
+    const std::vector<Fall> falls = joined_parts(falls_of(line, least_fall), placed);
     std::vector<Mark> marks = marks_from_falls(falls, strip.px_mm);
     for (std::size_t k = 0; k < falls.size(); ++k) {
-        marks[k].column = column_of(line, falls[k], row_begins);
+        marks[k].column = column_of(placed, within(placed, falls[k]), 0.5);
     }
-    trace_marks(strip, strip.signal, line, std::vector<double>(marks.size(), reach_mm / strip.px_mm), marks);
+    trace_marks(strip, traced, placed, std::vector<double>(marks.size(), reach_mm / strip.px_mm), marks);
     widen_deviations(marks, scatter_mm);
     judge_marks(marks, line, level_mm, strip.px_mm, odds);
     return marks;
@@ -149,8 +194,9 @@ void ring_porous_latewood(const FlatStrip& strip, std::span<Mark> boundaries) {
 } // namespace
 
 WoodModel ring_porous_model() {
-    WoodModel model{WoodType::RingPorous, ring_porous_signal, ring_porous_marks, sequence};
+    WoodModel model{WoodType::RingPorous, ring_porous_signal, ring_porous_marks, sequence, 0.06};
     model.measure_latewood = ring_porous_latewood;
+    model.surest_edge = 0.85;
     return model;
 }
 

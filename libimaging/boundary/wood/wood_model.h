@@ -27,6 +27,10 @@ struct WoodModel {
     /// Whether colour tells bark from the wood next to it. In rendered hardwoods, whose vessels have colours of their
     /// own, it made the outer end no better.
     bool bark_by_colour = false;
+    /// How sure the program is at most that a ring ends at the wood's edge.
+    double surest_edge = 0.98;
+    /// Whether bark shows lines like this wood's boundaries, which then don't speak for wood.
+    bool bark_has_lines = false;
     /// Sets the latewood of boundaries (all of the path, in order) where it can be told only with their neighbours
     /// known; null where the marks know it already, or never.
     void (*measure_latewood)(const FlatStrip& strip, std::span<Mark> boundaries) = nullptr;
