@@ -123,17 +123,21 @@ private:
         const double mean = 0.5 * c * c * loading_ * loading_;
         constexpr double least_unknown = 0.1; // No ring is foretold better than that (assumed).
         ShiftColumn expected;
-        ShiftColumn before; // The year before, and the one after.
-        ShiftColumn after;
+        ShiftColumn after; // Growth in the year after.
         for (int s = 0; s < shift_rows; ++s) {
             const int y = place(s, i);
             expected(s) = scale * growth_(y);
-            before(s) = scale * growth_(y - 1);
             after(s) = growth_(y + 1);
             half_(s) = 0.5 / (scale * scale * std::max(least_unknown, unknown_(y)));
         }
         errors_.normal = value - expected;
-        errors_.merged = value - (expected.exp() + before.exp()).log();
+        // Of two rings merged the inner one is of the year before, which the next lower shift expects. (Where a slip is
+        // of several years it isn't, but then none are merged.)
+        const ShiftColumn width = expected.exp();
+        ShiftColumn inner;
+        inner(0) = std::exp(scale * growth_(place(0, i) - 1));
+        inner.tail<shift_count>() = width.head<shift_count>();
+        errors_.merged = value - (width + inner).log();
         errors_.split = variation_.pair(k) - expected;
         // How much rather than others each year's ring is lost: exp(-c e) over its mean for normal e.
         narrow_ = (-c * after - mean).exp();
