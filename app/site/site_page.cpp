@@ -5,6 +5,7 @@
 #include "app/site/slip_panel.h"
 #include "libcore/dating/slips/slip_finding.h"
 #include "libcore/edit/finding_edits.h"
+#include "libcore/edit/reading_edits.h"
 
 #include <QLabel>
 #include <QListWidget>
@@ -60,6 +61,10 @@ std::optional<record::CoreId> SitePage::core() const {
 
 bool SitePage::slip_shown() const {
     return slip_panel_->place() != nullptr;
+}
+
+bool SitePage::change_shown() const {
+    return slip_shown() || slip_panel_->whole_shift() != 0;
 }
 
 void SitePage::show_line(int row) {
@@ -123,14 +128,33 @@ void SitePage::settle(Finding::State state) {
     const auto dating = work_.dating();
     const SiteLine* shown = line();
     const dating::SlipPlace* place = slip_panel_->place();
-    if (!dating || shown == nullptr || place == nullptr || work_.busy()) {
+    if (!dating || shown == nullptr || work_.busy()) {
         return;
     }
     const SiteCore& core = dating->core(*shown);
+    if (place == nullptr) {
+        if (slip_panel_->whole_shift() == 0) {
+            return;
+        }
+        if (state == Finding::State::ProposalTaken) {
+            take_years(dating, core);
+        } else {
+            emit hint(tr("Nothing is noted of the years: they stay as they are until they are changed"));
+        }
+        return;
+    }
     const auto build = [finding = finding_at(*place), state](const Document& document) {
         return settle_as(document.reading(), finding, state, document.fresh_id());
     };
     desk_.make(core.reading.id, of_what_was_dated(dating, core, build), [this](bool /*done*/) { refresh(); });
+}
+
+void SitePage::take_years(std::shared_ptr<const SiteDating> dating, const SiteCore& core) {
+    const auto build = [years = slip_panel_->whole_shift()](const Document& document) {
+        return shift_years(document.reading(), years);
+    };
+    desk_.make(core.reading.id, of_what_was_dated(std::move(dating), core, build),
+               [this](bool /*done*/) { refresh(); });
 }
 
 Finding SitePage::finding_at(const dating::SlipPlace& place) const {

@@ -49,7 +49,7 @@ public:
     void step(int by);
 
     /// Takes the change that is chosen, leaves all as it is, or says that nobody can tell: an edit of the reading, as
-    /// a finding that is settled.
+    /// a finding that is settled. Where all of a series fits other years, taking that dates it so.
     void settle(Finding::State state);
     /// Goes to the wood of what is shown. An unsettled slip becomes a finding of the reading, to be settled there.
     void see_wood();
@@ -60,6 +60,8 @@ public:
     [[nodiscard]] std::optional<record::CoreId> core() const;
     /// A slip is shown, with a place.
     [[nodiscard]] bool slip_shown() const;
+    /// There is something that can be taken: that slip, or other years for all of a series.
+    [[nodiscard]] bool change_shown() const;
 
     [[nodiscard]] const SiteWork& work() const { return work_; }
     [[nodiscard]] QListWidget& list() { return *list_; }
@@ -92,6 +94,7 @@ private:
     void open_year(int year);
     /// The finding that the slip which is shown makes at a place; with the id of the one that was made of it.
     [[nodiscard]] Finding finding_at(const dating::SlipPlace& place) const;
+    void take_years(std::shared_ptr<const SiteDating> dating, const SiteCore& core);
     void note_slip(std::shared_ptr<const SiteDating> dating, const SiteCore& core, const Finding& finding);
     void say_year();
     [[nodiscard]] const SiteLine* line() const;

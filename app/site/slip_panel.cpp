@@ -100,6 +100,12 @@ const dating::SlipPlace* SlipPanel::place() const {
                : nullptr;
 }
 
+int SlipPanel::whole_shift() const {
+    const SiteLine* shown = line();
+    const dating::DatedResult* series = shown != nullptr ? dating_->dated(*shown) : nullptr;
+    return series != nullptr && slip() == nullptr ? series->whole_shift : 0;
+}
+
 const Finding* SlipPanel::noted() const {
     return slip() != nullptr ? dating_->noted(*line(), static_cast<std::size_t>(slip_)) : nullptr;
 }
@@ -162,7 +168,10 @@ void SlipPanel::show_nothing() {
 void SlipPanel::name_accept() {
     if (accept_ != nullptr) {
         const dating::SlipPlace* chosen = place();
-        accept_->setText(with_key(chosen != nullptr ? words_of_change(*chosen) : tr("Accept"), *accepting_));
+        const QString words = chosen != nullptr    ? words_of_change(*chosen)
+                              : whole_shift() != 0 ? words_of_shift(whole_shift())
+                                                   : tr("Accept");
+        accept_->setText(with_key(words, *accepting_));
     }
 }
 

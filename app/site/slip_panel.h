@@ -40,6 +40,8 @@ public:
     [[nodiscard]] const dating::Slip* slip() const;
     /// The place that is chosen for it; null where the wood shows none.
     [[nodiscard]] const dating::SlipPlace* place() const;
+    /// The years by which all of the series is to be dated later, where no slip is shown: 0 where it is dated rightly.
+    [[nodiscard]] int whole_shift() const;
     /// The finding that was made of it; null where there is none.
     [[nodiscard]] const Finding* noted() const;
     [[nodiscard]] QListWidget& places() { return *places_; }

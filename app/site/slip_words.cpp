@@ -144,6 +144,11 @@ QString words_of_change(const dating::SlipPlace& place) {
     return std::visit(ChangeWords{QString::number(place.ring_year)}, place.place.change);
 }
 
+QString words_of_shift(int years) {
+    return years > 0 ? SiteWords::tr("Add %1 to all of its years").arg(years)
+                     : SiteWords::tr("Take %1 off all of its years").arg(-years);
+}
+
 QString summary_of(const SiteDating& dating) {
     const dating::SiteResult& site = dating.result.site;
     QStringList lines{SiteWords::tr("%1 trees").arg(site.trees)};

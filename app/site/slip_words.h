@@ -20,6 +20,8 @@ namespace pithward::bench {
 [[nodiscard]] QString line_of(const dating::SlipPlace& place);
 /// What accepting does, for a button.
 [[nodiscard]] QString words_of_change(const dating::SlipPlace& place);
+/// What accepting does where all of a series fits so many years later, for a button.
+[[nodiscard]] QString words_of_shift(int years);
 /// How many trees there are, how they go with each other, and what was left out.
 [[nodiscard]] QString summary_of(const SiteDating& dating);
 /// What the page needs before it can date.

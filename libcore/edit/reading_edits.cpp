@@ -41,6 +41,13 @@ Edit set_last_year(const Reading& reading, std::optional<Year> year) {
     return change_head(reading, std::move(after));
 }
 
+Outcome<Edit> shift_years(const Reading& reading, int years) {
+    if (!reading.last_year) {
+        return fail("years", "this reading has none", "set the year of its outermost ring");
+    }
+    return set_last_year(reading, *reading.last_year + years);
+}
+
 Edit set_note(const Reading& reading, std::string note) {
     ReadingHead after = head_of(reading);
     after.note = std::move(note);

@@ -24,6 +24,8 @@ namespace pithward {
 /// Sets the plain fields. Begin with `head_of(reading)` (libcore/edit/reading_head.h).
 [[nodiscard]] Edit change_head(const Reading& reading, ReadingHead after);
 [[nodiscard]] Edit set_last_year(const Reading& reading, std::optional<Year> year);
+/// Dates all rings so many years later. A fault where no year is set.
+[[nodiscard]] Outcome<Edit> shift_years(const Reading& reading, int years);
 [[nodiscard]] Edit set_note(const Reading& reading, std::string note);
 [[nodiscard]] Edit set_state(const Reading& reading, Reading::State state);
 

@@ -8,8 +8,10 @@
 #include "app/site/site_page.h"
 #include "app/site/slip_panel.h"
 #include "libcore/edit/boundary_edits.h"
+#include "libcore/edit/reading_edits.h"
 #include "tests/app/fake_scan.h"
 #include "tests/site/site_project.h"
+#include "tests/support/only_reading.h"
 
 #include <gtest/gtest.h>
 
@@ -88,6 +90,26 @@ TEST_F(WindowSite, OneKeyAcceptsAndTheSiteIsDatedAnew) {
     EXPECT_EQ(kept(merged).findings.at(0).state, Finding::State::ProposalTaken);
     EXPECT_EQ(site().list().currentRow(), row(merged)) << "the series stays the one that is shown";
     EXPECT_EQ(site().slip().slip(), nullptr);
+    EXPECT_FALSE(window.actions().at(ActionId::TakeProposal)->isEnabled());
+}
+
+TEST_F(WindowSite, YearsThatFitAllOfASeriesAreTakenByTheSameKey) {
+    const ReadingId sound{8};
+    {
+        record::Project other = test::opened(file);
+        const Reading seen = other.reading(sound).value();
+        ASSERT_TRUE(other.edit(sound, shift_years(seen, -1).value(), test::stamp_by("Ida")).has_value());
+    }
+    open_dated();
+    choose(sound);
+    EXPECT_EQ(site().slip().accept_words(), "Add 1 to all of its years (T)");
+    key(Qt::Key_K);
+    EXPECT_EQ(kept(sound).last_year, Year(2019)) << "nothing was taken";
+    key(Qt::Key_T);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return kept(sound).last_year == Year(2020); }));
+    ASSERT_TRUE(
+        QTest::qWaitFor([&] { return dated() && dating().dated(dating().lines[row(sound)])->whole_shift == 0; }));
+    EXPECT_EQ(site().list().currentRow(), row(sound)) << "the series stays the one that is shown";
     EXPECT_FALSE(window.actions().at(ActionId::TakeProposal)->isEnabled());
 }
 
@@ -177,6 +199,26 @@ TEST_F(WindowSite, AnEditByAnotherWindowIsDatedAnewAndAStaleAnswerIsRefused) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return dated() && dating().core(dating().lines[row(merged)]).revision > 0; }));
     key(Qt::Key_T); // as it is now
     EXPECT_TRUE(QTest::qWaitFor([&] { return kept(merged).findings.size() == 1; }));
+}
+
+TEST_F(WindowSite, WhatMayOnlyBeReadIsDatedAndNothingIsChanged) {
+    const test::OnlyReading only_reading(folder);
+    if (!only_reading.rights.hold()) {
+        GTEST_SKIP() << "whoever runs this may write to everything, or nobody can reach the folder";
+    }
+    open_dated();
+    choose(merged);
+    ASSERT_NE(site().slip().place(), nullptr);
+    const ImagePoint at = site().slip().place()->place.at;
+    EXPECT_FALSE(window.actions().at(ActionId::TakeProposal)->isEnabled());
+    EXPECT_FALSE(window.actions().at(ActionId::KeepAsItIs)->isEnabled());
+    key(Qt::Key_T);
+    key(Qt::Key_G);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return window.view().isVisible() && std::abs(middle_of_bench() - at.x) < 2.0; }))
+        << "the wood can be looked at";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.desk().waiting() == 0; }));
+    EXPECT_TRUE(kept(merged).findings.empty());
+    EXPECT_EQ(kept(merged).boundaries.size(), 100U);
 }
 
 TEST_F(WindowSite, WorkThatIsStoppedLeavesNothing) {

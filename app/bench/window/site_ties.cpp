@@ -47,7 +47,7 @@ void MainWindow::bind_site() {
 
 BenchState MainWindow::site_state() const {
     const bool chosen = site_->core().has_value();
-    return {.finding = site_->slip_shown() && !site_->busy(),
+    return {.finding = site_->change_shown() && !site_->busy(),
             .work = site_->busy() || control_.jobs().busy() || errand_.busy(),
             .project = true,
             .recorded = chosen,

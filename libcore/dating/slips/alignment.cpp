@@ -21,9 +21,9 @@ double log_prior(double loading) {
     return -0.5 * z * z;
 }
 
-/// The alignment for one loading, with the logarithm of its weight.
+/// The sums for one loading, with the logarithm of its weight.
 struct Part {
-    Alignment alignment;
+    AlignmentSums sums;
     double loading = 0.0;
     double weight = 0.0;
 };
@@ -38,10 +38,9 @@ std::vector<Part> parts_that_count(const RingVariation& variation, const CommonS
     std::vector<Part> parts;
     parts.reserve(loadings.size());
     const auto add = [&](int k) {
-        const StepFactors factors = step_factors(variation, signal, loadings[k], prior);
-        Alignment alignment = sum_alignments(factors, variation.value.last_year(), prior.jump);
-        const double weight = alignment.log_evidence + log_prior(loadings[k]);
-        parts.push_back({std::move(alignment), loadings[k], weight});
+        AlignmentSums sums(step_factors(variation, signal, loadings[k], prior));
+        const double weight = sums.log_evidence() + log_prior(loadings[k]);
+        parts.push_back({std::move(sums), loadings[k], weight});
         return weight;
     };
     double greatest = add(middle);
@@ -54,6 +53,7 @@ std::vector<Part> parts_that_count(const RingVariation& variation, const CommonS
             }
         }
     }
+    std::erase_if(parts, [&](const Part& part) { return part.weight < greatest - negligible; });
     return parts;
 }
 
@@ -79,17 +79,21 @@ Alignment align(const RingVariation& variation, const CommonSignal& signal, cons
     for (const Part& part : parts) {
         sum += std::exp(part.weight - greatest);
     }
-    Alignment result = parts.front().alignment;
-    result.missing.setZero();
-    result.extra.setZero();
-    result.shift.setZero();
-    result.no_slip = 0.0;
+    Alignment result;
     for (const Part& part : parts) {
         const double share = std::exp(part.weight - greatest) / sum;
-        result.missing += share * part.alignment.missing;
-        result.extra += share * part.alignment.extra;
-        result.shift += share * part.alignment.shift;
-        result.no_slip += share * part.alignment.no_slip;
+        const Alignment alignment = part.sums.alignment(variation.value.last_year(), prior.jump);
+        if (result.shift.size() == 0) {
+            result.first_year = alignment.first_year;
+            result.missing.setZero(alignment.missing.size());
+            result.extra.setZero(alignment.extra.size());
+            result.shift.setZero(alignment.shift.rows(), shift_count);
+            result.no_slip = 0.0;
+        }
+        result.missing += share * alignment.missing;
+        result.extra += share * alignment.extra;
+        result.shift += share * alignment.shift;
+        result.no_slip += share * alignment.no_slip;
         result.loading += share * part.loading;
     }
     result.log_evidence = greatest + std::log(sum);

@@ -1,40 +1,25 @@
 #include "libcore/dating/slips/alignment_chain.h"
 
+#include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace pithward::dating {
 
 namespace {
 
-using Column = Eigen::Array<double, shift_count, 1>;
-
-/// A number for each state of the chain.
-struct States {
-    Column normal = Column::Zero();
-    Column merged = Column::Zero();
-    Column outer_part = Column::Zero();
-    Column inner_part = Column::Zero();
-    Column inserted = Column::Zero();
-    Column own_way = Column::Zero();
-
-    [[nodiscard]] Column sum() const { return normal + merged + outer_part + inner_part + inserted + own_way; }
-    States& operator/=(double scale) {
-        for (Column* part : {&normal, &merged, &outer_part, &inner_part, &inserted, &own_way}) {
-            *part /= scale;
-        }
-        return *this;
-    }
-};
+using Column = ShiftColumn;
+using States = AlignmentSums::States;
 
 /// The value of the next higher shift, and of the next lower one; 0 beyond.
 Column from_higher(const Column& column) {
     Column moved = Column::Zero();
-    moved.head<shift_count - 1>() = column.tail<shift_count - 1>();
+    moved.head<shift_rows - 1>() = column.tail<shift_rows - 1>();
     return moved;
 }
 Column from_lower(const Column& column) {
     Column moved = Column::Zero();
-    moved.tail<shift_count - 1>() = column.head<shift_count - 1>();
+    moved.tail<shift_rows - 1>() = column.head<shift_rows - 1>();
     return moved;
 }
 
@@ -103,49 +88,54 @@ double log_without_slip(const StepFactors& f) {
 
 } // namespace
 
-Alignment sum_alignments(const StepFactors& factors, int last_year, int jump) {
-    const int n = static_cast<int>(factors.stay.cols());
+AlignmentSums::AlignmentSums(StepFactors factors)
+    : factors_(std::move(factors))
+    , forward_(factors_.stay.cols())
+    , scale_(factors_.stay.cols()) {
+    const int n = static_cast<int>(forward_.size());
+    for (int i = 0; i < n; ++i) {
+        if (i == 0) {
+            forward_[i].normal = factors_.start;
+        } else {
+            forward_[i] = forward_step(factors_, forward_[i - 1], i);
+        }
+        scale_(i) = forward_[i].sum().sum();
+        forward_[i] /= scale_(i);
+    }
+    // A series doesn't end between the two parts of one ring.
+    ended_ = forward_[n - 1].sum().sum() - forward_[n - 1].outer_part.sum();
+    log_evidence_ = scale_.log().sum() + std::log(ended_);
+}
+
+Alignment AlignmentSums::alignment(int last_year, int jump) const {
+    const int n = static_cast<int>(forward_.size());
     const int margin = (most_shift + 1) * jump + 2;
     Alignment result;
+    result.log_evidence = log_evidence_;
     result.first_year = last_year - n + 1 - margin;
     result.missing = Eigen::ArrayXd::Zero(n + 2 * margin);
     result.extra = Eigen::ArrayXd::Zero(n + 2 * margin);
     result.shift.resize(n, shift_count);
-    std::vector<States> forward(n);
-    Eigen::ArrayXd scale(n);
-    for (int i = 0; i < n; ++i) {
-        if (i == 0) {
-            forward[i].normal = factors.start;
-        } else {
-            forward[i] = forward_step(factors, forward[i - 1], i);
-        }
-        scale(i) = forward[i].sum().sum();
-        forward[i] /= scale(i);
-        result.log_evidence += std::log(scale(i));
-    }
-    // A series doesn't end between the two parts of one ring.
     States backward;
     for (Column* part :
          {&backward.normal, &backward.merged, &backward.inner_part, &backward.inserted, &backward.own_way}) {
         part->setOnes();
     }
     backward.merged(0) = 0.0;
-    const double ended = forward[n - 1].sum().sum() - forward[n - 1].outer_part.sum();
-    backward /= ended;
-    result.log_evidence += std::log(ended);
+    backward /= ended_;
     for (int i = n - 1; i >= 0; --i) {
-        const States& f = forward[i];
+        const States& f = forward_[i];
         const States& b = backward;
-        result.shift.row(n - 1 - i) = (f.normal * b.normal + f.merged * b.merged + f.outer_part * b.outer_part +
-                                       f.inner_part * b.inner_part + f.inserted * b.inserted + f.own_way * b.own_way)
-                                          .transpose();
+        const Column shift = f.normal * b.normal + f.merged * b.merged + f.outer_part * b.outer_part +
+                             f.inner_part * b.inner_part + f.inserted * b.inserted + f.own_way * b.own_way;
+        result.shift.row(n - 1 - i) = shift.head<shift_count>().transpose();
         if (i > 0) {
-            backward /= scale(i);
-            add_slips(result, factors, forward[i - 1], backward, i, last_year - i, jump);
-            backward = backward_step(factors, backward, i);
+            backward /= scale_(i);
+            add_slips(result, factors_, forward_[i - 1], backward, i, last_year - i, jump);
+            backward = backward_step(factors_, backward, i);
         }
     }
-    result.no_slip = std::min(1.0, std::exp(log_without_slip(factors) - result.log_evidence));
+    result.no_slip = std::min(1.0, std::exp(log_without_slip(factors_) - result.log_evidence));
     return result;
 }
 

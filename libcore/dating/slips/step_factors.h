@@ -12,8 +12,13 @@ namespace pithward::dating {
 inline constexpr int most_shift = 3;
 inline constexpr int shift_count = 2 * most_shift + 1;
 
-/// One value for each shift (rows, from -most_shift) and ring (columns, from the bark inward).
-using ShiftTable = Eigen::Array<double, shift_count, Eigen::Dynamic>;
+/// Rows of a table: one for each shift, from -most_shift, and one more that is always 0, so that a column fills the
+/// registers of the processor.
+inline constexpr int shift_rows = shift_count + 1;
+
+/// One value for each shift, and for each shift (rows) and ring (columns, from the bark inward).
+using ShiftColumn = Eigen::Array<double, shift_rows, 1>;
+using ShiftTable = Eigen::Array<double, shift_rows, Eigen::Dynamic>;
 
 /// Probability times density of each step of the alignment's chain that ends at a ring in a shift. The chain runs from
 /// the bark inward; a ring is normal, is two years' rings merged, is the outer or the inner part of one that was split,
@@ -31,8 +36,8 @@ struct StepFactors {
     ShiftTable after_own_way;  ///< Own way to normal.
     double begin_own_way = 0.0;
     double stay_own_way = 0.0;
-    double begin_split = 0.0;                   ///< Normal to outer part, at any ring.
-    Eigen::Array<double, shift_count, 1> start; ///< Normal, at the outermost ring.
+    double begin_split = 0.0; ///< Normal to outer part, at any ring.
+    ShiftColumn start;        ///< Normal, at the outermost ring.
 };
 
 /// The factors for a series whose correlation with the common growth is `loading`.

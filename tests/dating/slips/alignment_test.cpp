@@ -100,7 +100,7 @@ TEST(Alignment, SumsOverAllWaysExactly) {
           &factors.inserted, &factors.after_inserted, &factors.own_way, &factors.after_own_way}) {
         *table = table->leftCols(8).eval();
     }
-    const Alignment sums = sum_alignments(factors, 1859, 1);
+    const Alignment sums = AlignmentSums(factors).alignment(1859, 1);
     OneByOne slow(factors);
     EXPECT_NEAR(sums.log_evidence, std::log(slow.total()), 1e-10);
     EXPECT_NEAR(sums.missing.sum(), slow.missing(), 1e-10);
