@@ -10,7 +10,7 @@ namespace pithward::house {
 
 namespace {
 
-enum class Library { Standard, System, Expected, Eigen, Log, Json, Csv, CommandLine, OpenCv, Vips, Qt, Plot };
+enum class Library { Standard, System, Expected, Eigen, Log, Json, Csv, CommandLine, OpenCv, Vips, Qt, Plot, Zip };
 
 struct LibraryHeaders {
     Library library;
@@ -33,6 +33,7 @@ const std::vector<LibraryHeaders>& libraries() {
         {Library::Vips, "libvips", std::regex("vips/.*")},
         {Library::Qt, "Qt", std::regex("Q(t)?[A-Z].*")},
         {Library::Plot, "QCustomPlot", std::regex("qcustomplot\\.h")},
+        {Library::Zip, "libarchive", std::regex("archive(_entry)?\\.h")},
     };
     return all;
 }
@@ -114,6 +115,7 @@ const std::vector<Row>& table() {
         // How a core is drawn, in the window and in a file alike.
         {"app/picture", {"libcore", "libimaging"}, {Qt}},
         {"app/report", {"libcore", "libimaging", "app/picture"}, {Qt}},
+        {"app/report/package", {"libcore", "app/report"}, {Qt, Zip}},
         // The maker knows nothing of what is to read its scans.
         {"demo-scans/maker", {"libcore"}, {CommandLine, Json, Vips}},
     };
