@@ -43,8 +43,8 @@ struct PackageCommand : testing::Test {
 
 /// From a bare sheet and a scan in three commands to a package whose numbers are the truth of the demo site.
 TEST_F(PackageCommand, HoldsTheTruthAndTellsWhatIsMissing) {
-    make_project("site,tree,core,species,wood,date_cored,status,outer,scan,longitude,collector\n"
-                 "HW,HW01,HW01A,Pinus sp.,conifer,2023-10-04,living,complete,HW01A.jpg,12.5,Ida\n");
+    make_project("site,tree,core,species,wood,date_cored,status,outer,scan,latitude,longitude\n"
+                 "HW,HW01,HW01A,Pinus sp.,conifer,2023-10-04,living,complete,HW01A.jpg,47.5,12.5\n");
     EXPECT_EQ(run("package hw.pithward --out early"), 2);
     EXPECT_NE(said().find("run pithward measure"), std::string::npos) << said();
     ASSERT_EQ(run("measure hw.pithward --quiet"), 0) << said();
@@ -54,8 +54,8 @@ TEST_F(PackageCommand, HoldsTheTruthAndTellsWhatIsMissing) {
     EXPECT_FALSE(fs::exists(folder.file("early")));
 
     ASSERT_EQ(run("package hw.pithward --out hw --strict"), 1) << said();
-    EXPECT_NE(said().find("needed: Northernmost_Latitude"), std::string::npos) << said();
-    EXPECT_EQ(said().find("Longitude"), std::string::npos) << said();
+    EXPECT_NE(said().find("needed: Investigators"), std::string::npos) << said();
+    EXPECT_EQ(said().find("Latitude"), std::string::npos) << said();
     EXPECT_NE(said().find("one series only"), std::string::npos) << said();
     EXPECT_EQ(shell("cd hw && sha256sum -c SHA256SUMS"), 0) << said();
     for (const char* name : {"hw.rwl", "hw-template.txt", "hw-metadata.csv", "hw-readings.json", "hw-report.pdf",
@@ -83,8 +83,8 @@ TEST_F(PackageCommand, HoldsTheTruthAndTellsWhatIsMissing) {
 }
 
 TEST_F(PackageCommand, ReplacesOnlyAPackageAndOnlyWhenTold) {
-    make_project("site,tree,core,wood,date_cored,status,outer,scan\n"
-                 "HW,HW01,HW01A,conifer,2023-10-04,living,complete,HW01A.jpg\n");
+    make_project("site,tree,core,wood,date_cored,status,outer,scan,latitude\n"
+                 "HW,HW01,HW01A,conifer,2023-10-04,living,complete,HW01A.jpg,47.5\n");
     ASSERT_EQ(run("measure hw.pithward --quiet"), 0) << said();
     ASSERT_EQ(run("package hw.pithward --out hw.zip --quiet"), 0) << said();
     EXPECT_EQ(packed_bytes(folder.file("hw.zip")).substr(0, 2), "PK");

@@ -115,7 +115,7 @@ const std::vector<Row>& table() {
         // How a core is drawn, in the window and in a file alike.
         {"app/picture", {"libcore", "libimaging"}, {Qt}},
         {"app/report", {"libcore", "libimaging", "app/picture"}, {Qt}},
-        {"app/report/package", {"libcore", "app/report"}, {Qt, Zip}},
+        {"app/report/package", {"libcore", "app/report"}, {Qt, System, Zip}},
         // The maker knows nothing of what is to read its scans.
         {"demo-scans/maker", {"libcore"}, {CommandLine, Json, Vips}},
     };
