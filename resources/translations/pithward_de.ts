@@ -655,6 +655,22 @@
         <source>Nobody can tell on this core; on the bench go to the next.</source>
         <translation>An diesem Kern nicht zu entscheiden; auf der Werkbank weiter zum nächsten.</translation>
     </message>
+    <message>
+        <source>&amp;Handbook</source>
+        <translation>&amp;Handbuch</translation>
+    </message>
+    <message>
+        <source>A first hour, the views, each finding, and the limits.</source>
+        <translation>Eine erste Stunde, die Ansichten, jeder Befund und die Grenzen (englisch).</translation>
+    </message>
+    <message>
+        <source>Archive pac&amp;kage…</source>
+        <translation>Archivpa&amp;ket…</translation>
+    </message>
+    <message>
+        <source>Put series, metadata, report and checksums in one zip, ready for the archive.</source>
+        <translation>Reihen, Metadaten, Bericht und Prüfsummen in ein Zip packen, bereit fürs Archiv.</translation>
+    </message>
 </context>
 <context>
     <name>BoundaryGrip</name>
@@ -2705,6 +2721,21 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     </message>
 </context>
 <context>
+    <name>pithward::bench::Handbook</name>
+    <message>
+        <source>Handbook</source>
+        <translation>Handbuch</translation>
+    </message>
+    <message>
+        <source>&amp;Contents</source>
+        <translation>&amp;Inhalt</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Zurück</translation>
+    </message>
+</context>
+<context>
     <name>pithward::bench::HistoryView</name>
     <message>
         <source>&amp;Bring this back</source>
@@ -3100,6 +3131,22 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message>
         <source>The report is in %1</source>
         <translation>Der Bericht ist in %1</translation>
+    </message>
+    <message>
+        <source>Write the archive package</source>
+        <translation>Archivpaket schreiben</translation>
+    </message>
+    <message>
+        <source>Archive package (*.zip)</source>
+        <translation>Archivpaket (*.zip)</translation>
+    </message>
+    <message>
+        <source>Writing the archive package</source>
+        <translation>Archivpaket wird geschrieben</translation>
+    </message>
+    <message>
+        <source>The archive package is in %1</source>
+        <translation>Das Archivpaket ist in %1</translation>
     </message>
 </context>
 <context>
