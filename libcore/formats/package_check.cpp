@@ -84,7 +84,8 @@ std::vector<PackageGap> template_gaps(std::string_view archive_template) {
         const std::string_view line = archive_template.substr(0, end);
         archive_template.remove_prefix(std::min(end + 1, archive_template.size()));
         const auto colon = line.find(':');
-        if (!line.starts_with("#   ") || colon == std::string_view::npos || !bare_text(line.substr(colon + 1)).empty()) {
+        if (!line.starts_with("#   ") || colon == std::string_view::npos ||
+            !bare_text(line.substr(colon + 1)).empty()) {
             continue;
         }
         const std::string_view name = bare_text(line.substr(1, colon - 1));
