@@ -9,6 +9,7 @@
 
 #include <cstdio>
 #include <fstream>
+#include <map>
 #include <memory>
 
 namespace pithward::batch {
@@ -73,6 +74,22 @@ Outcome<std::vector<record::ScanEntry>> match_scans(std::vector<Site>& sites, co
     return all;
 }
 
+/// Two cores whose names differ in their case alone are mostly one, and their files may get in each other's way.
+void warn_of_case(const std::vector<Site>& sites) {
+    for (const Site& site : sites) {
+        std::map<std::string, std::string> known;
+        for (const Tree& tree : site.trees) {
+            for (const Core& core : tree.cores) {
+                const auto [before, is_new] = known.emplace(formats::lower_case(core.id), core.id);
+                if (!is_new) {
+                    warn({core.id, "it differs from core " + before->second + " in upper and lower case only",
+                          "check that they are two cores"});
+                }
+            }
+        }
+    }
+}
+
 Exit create(const CreateOptions& options, const CommonOptions& common) {
     std::error_code error;
     if (!options.project.ends_with(".pithward")) {
@@ -88,6 +105,11 @@ Exit create(const CreateOptions& options, const CommonOptions& common) {
     for (const Fault& row : sheet->left_out) {
         warn(formats::in_file(options.sheet, {row.where, "this row is left out: " + row.what, row.remedy}));
     }
+    if (sheet->as_latin1) {
+        warn({options.sheet, "it is not UTF-8 and was read as Latin-1",
+              "check its special letters, or save it as UTF-8"});
+    }
+    warn_of_case(sheet->sites);
     if (sheet->sites.empty()) {
         return report({options.sheet, "no row of the field sheet can be taken", "see the lines above"});
     }

@@ -15,6 +15,7 @@
 #include <cstdio>
 #include <filesystem>
 #include <functional>
+#include <iterator>
 #include <memory>
 #include <sstream>
 
@@ -178,6 +179,16 @@ Exit export_project(const ExportOptions& options, const CommonOptions& common) {
     const auto project = record::Project::open(options.project, record::Project::Access::Read);
     if (!project) {
         return report(project.error());
+    }
+    // A scan is not written over, whatever is asked.
+    const auto scans = project->scans();
+    std::vector<std::string> kept;
+    if (scans) {
+        std::ranges::transform(*scans, std::back_inserter(kept),
+                               [&](const record::ScanEntry& scan) { return (project->folder() / scan.path).string(); });
+    }
+    if (const auto free = scans ? check_outputs(outputs, kept, common.force) : tl::unexpected(scans.error()); !free) {
+        return report(free.error());
     }
     const auto accepted = accepted_readings(*project, !options.only.empty(), allowance_of(options.to_height));
     if (!accepted) {

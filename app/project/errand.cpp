@@ -63,8 +63,9 @@ void Errand::read_lines() {
     while (process_.canReadLine()) {
         const QString line = QString::fromUtf8(process_.readLine()).trimmed();
         static const QString from_program = "pithward: ";
-        if (line.startsWith(from_program)) {
-            emit told(line.mid(from_program.size()));
+        static const QString missing = "missing, "; // as an archive package lacks something
+        if (line.startsWith(from_program) || line.startsWith(missing)) {
+            emit told(line.startsWith(missing) ? line : line.mid(from_program.size()));
         } else if (steps_ > 0) {
             emit progressed(std::min(1.0, static_cast<double>(++lines_) / steps_));
         }

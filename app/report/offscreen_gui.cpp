@@ -8,9 +8,9 @@ namespace pithward::report {
 namespace {
 
 // The application keeps references to these.
-int count = 1;
-char name[] = "pithward";
-char* arguments[] = {name, nullptr};
+int gui_argument_count = 1;
+char gui_name[] = "pithward";
+char* arguments[] = {gui_name, nullptr};
 
 } // namespace
 
@@ -23,7 +23,7 @@ OffscreenGui::OffscreenGui() {
                 std::fprintf(stderr, "%s\n", qPrintable(text));
             }
         });
-        application_ = std::make_unique<QGuiApplication>(count, arguments);
+        application_ = std::make_unique<QGuiApplication>(gui_argument_count, arguments);
         qInstallMessageHandler(usual);
     }
 }

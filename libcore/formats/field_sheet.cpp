@@ -231,17 +231,21 @@ Outcome<std::vector<Site>> read_field_sheet(std::istream& in) {
 }
 
 Outcome<FieldSheet> read_field_sheet_rows(std::istream& in) {
-    const auto text = read_utf8(in, most_sheet_bytes);
-    if (!text) {
-        return tl::unexpected(text.error());
+    const auto bytes = read_text(in, most_sheet_bytes);
+    if (!bytes) {
+        return tl::unexpected(bytes.error());
     }
-    const CsvDialect dialect = csv_dialect(*text);
+    const std::string text = as_utf8(*bytes);
+    const CsvDialect dialect = csv_dialect(text);
     SheetReader reader(dialect);
-    auto read = read_csv_rows(*text, dialect, [&](const CsvRow& row) { return reader.take(row); });
+    auto read = read_csv_rows(text, dialect, [&](const CsvRow& row) { return reader.take(row); });
     if (!read) {
         return tl::unexpected(std::move(read.error()));
     }
-    return reader.finish();
+    return reader.finish().map([&](FieldSheet sheet) {
+        sheet.as_latin1 = text != *bytes;
+        return sheet;
+    });
 }
 
 } // namespace pithward

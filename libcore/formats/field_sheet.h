@@ -19,6 +19,7 @@ namespace pithward {
 struct FieldSheet {
     std::vector<Site> sites;
     std::vector<Fault> left_out; ///< One for each row, with its line and column.
+    bool as_latin1 = false;      ///< It is no UTF-8, and was taken as Latin-1.
 };
 
 /// The same, row by row: each is taken, or named with what is wrong with it. Fails where there is no row, where the

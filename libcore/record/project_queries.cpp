@@ -23,6 +23,14 @@ ReadingEntry reading_entry(const QSqlQuery& row) {
             .open_findings = row.value(9).toInt()};
 }
 
+/// The fault of a reading that can't be read, with the project and the reading named where it names no place.
+Fault in_project(const std::filesystem::path& file, ReadingId id, Fault fault) {
+    if (fault.where.empty()) {
+        fault.where = file.string() + ", reading " + std::to_string(id.value);
+    }
+    return fault;
+}
+
 /// Reads every row of a query with `read`.
 template <typename Read>
 auto all_rows(Outcome<QSqlQuery> rows, Read read) -> Outcome<std::vector<decltype(read(*rows))>> {
@@ -70,11 +78,13 @@ Outcome<std::vector<HistoryEntry>> Project::history(std::optional<CoreId> core) 
 }
 
 Outcome<Reading> Project::reading(ReadingId id) const {
-    return read_reading(store_->connection(), id).and_then([](Reading reading) { return readied(std::move(reading)); });
+    return read_reading(store_->connection(), id)
+        .and_then([](Reading reading) { return readied(std::move(reading)); })
+        .map_error([&](Fault fault) { return in_project(file(), id, std::move(fault)); });
 }
 
 Outcome<Document> Project::document(ReadingId id) const {
-    return store_->load(id);
+    return store_->load(id).map_error([&](Fault fault) { return in_project(file(), id, std::move(fault)); });
 }
 
 } // namespace pithward::record
