@@ -10,7 +10,7 @@ namespace pithward::house {
 
 namespace {
 
-enum class Library { Standard, System, Expected, Eigen, Log, Json, Csv, CommandLine, OpenCv, Vips, Qt, Plot };
+enum class Library { Standard, System, Expected, Eigen, Log, Json, Csv, CommandLine, OpenCv, Vips, Qt, Plot, Codes };
 
 struct LibraryHeaders {
     Library library;
@@ -33,6 +33,7 @@ const std::vector<LibraryHeaders>& libraries() {
         {Library::Vips, "libvips", std::regex("vips/.*")},
         {Library::Qt, "Qt", std::regex("Q(t)?[A-Z].*")},
         {Library::Plot, "QCustomPlot", std::regex("qcustomplot\\.h")},
+        {Library::Codes, "ZXing", std::regex("ZXing/.*")},
     };
     return all;
 }
@@ -114,6 +115,8 @@ const std::vector<Row>& table() {
         // How a core is drawn, in the window and in a file alike.
         {"app/picture", {"libcore", "libimaging"}, {Qt}},
         {"app/report", {"libcore", "libimaging", "app/picture"}, {Qt}},
+        // Labels with codes, and sheets for the field.
+        {"app/report/labels", {"libcore", "app/report"}, {Qt, Codes}},
         // The maker knows nothing of what is to read its scans.
         {"demo-scans/maker", {"libcore"}, {CommandLine, Json, Vips}},
     };
