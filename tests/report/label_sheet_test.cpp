@@ -19,7 +19,7 @@ namespace {
 
 using formats::SheetRow;
 
-SheetRow row(const std::string& site, const std::string& tree, const std::string& core) {
+SheetRow labelled(const std::string& site, const std::string& tree, const std::string& core) {
     SheetRow one;
     one.site.id = site;
     one.tree.id = tree;
@@ -60,8 +60,8 @@ TEST(LabelSheet, TheCodesOnThePrintedPageGiveSiteAndCore) {
         GTEST_SKIP() << "pdftoppm is not on this machine";
     }
     const std::string lengthy = std::string(140, 'q') + "0123456789";
-    const std::vector<SheetRow> cores{row("HW", "HW01", "HW01A"), row(umlauts, "1", "1a"), row(hebrew, hebrew, hebrew),
-                                      row("HW", "long", lengthy)};
+    const std::vector<SheetRow> cores{labelled("HW", "HW01", "HW01A"), labelled(umlauts, "1", "1a"),
+                                      labelled(hebrew, hebrew, hebrew), labelled("HW", "long", lengthy)};
     const auto sheet = label_sheet(cores);
     ASSERT_TRUE(sheet);
     EXPECT_TRUE(sheet->without_code.empty());
@@ -72,7 +72,7 @@ TEST(LabelSheet, TheCodesOnThePrintedPageGiveSiteAndCore) {
 TEST(LabelSheet, EveryIdentifierStandsInTheText) {
     std::vector<SheetRow> cores;
     for (int k = 0; k < 25; ++k) {
-        cores.push_back(row("Hill", "T" + std::to_string(100 + k), "C" + std::to_string(100 + k) + "a"));
+        cores.push_back(labelled("Hill", "T" + std::to_string(100 + k), "C" + std::to_string(100 + k) + "a"));
     }
     cores.front().tree.species = "Quercus petraea";
     cores.front().core.date_cored = "2024-06-30";
@@ -93,8 +93,8 @@ TEST(LabelSheet, EveryIdentifierStandsInTheText) {
 }
 
 TEST(LabelSheet, WhatNoCodeCanHoldHasALabelWithoutOne) {
-    const std::vector<SheetRow> cores{row("S", "t", std::string(400, 'x')), row("S", "t", "broken \xFF"),
-                                      row("S", "t", "good")};
+    const std::vector<SheetRow> cores{labelled("S", "t", std::string(400, 'x')), labelled("S", "t", "broken \xFF"),
+                                      labelled("S", "t", "good")};
     const auto sheet = label_sheet(cores);
     ASSERT_TRUE(sheet);
     ASSERT_EQ(sheet->without_code.size(), 2U);
@@ -108,7 +108,7 @@ TEST(LabelSheet, WhatNoCodeCanHoldHasALabelWithoutOne) {
 
 TEST(LabelSheet, NoCoreAndTooManyAreRefused) {
     EXPECT_FALSE(label_sheet({}));
-    const std::vector<SheetRow> many(20'001, row("S", "t", "c"));
+    const std::vector<SheetRow> many(20'001, labelled("S", "t", "c"));
     const auto sheet = label_sheet(many);
     ASSERT_FALSE(sheet);
     EXPECT_NE(sheet.error().what.find("20,000"), std::string::npos);
