@@ -25,6 +25,7 @@ std::ptrdiff_t pages_of(const std::string& text) {
 
 TEST(FieldForm, HoldsWhatIsKnownAndRoomForMore) {
     std::vector<formats::SheetRow> cores;
+    cores.reserve(16);
     for (int k = 0; k < 15; ++k) {
         cores.push_back(cored("Hill", "H" + std::to_string(100 + k)));
     }

@@ -71,6 +71,7 @@ TEST(LabelSheet, TheCodesOnThePrintedPageGiveSiteAndCore) {
 
 TEST(LabelSheet, EveryIdentifierStandsInTheText) {
     std::vector<SheetRow> cores;
+    cores.reserve(25);
     for (int k = 0; k < 25; ++k) {
         cores.push_back(labelled("Hill", "T" + std::to_string(100 + k), "C" + std::to_string(100 + k) + "a"));
     }

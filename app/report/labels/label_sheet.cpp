@@ -105,8 +105,9 @@ Outcome<LabelSheet> label_sheet(std::span<const formats::SheetRow> cores) {
         const std::size_t first = page * labels_a_page;
         for (std::size_t k = first; k < std::min(cores.size(), first + labels_a_page); ++k) {
             const std::size_t place = k - first;
+            const std::size_t down = place / labels_across;
             const QPointF at(label_breadth * static_cast<double>(place % labels_across),
-                             label_height * static_cast<double>(place / labels_across));
+                             label_height * static_cast<double>(down));
             paint_words(painter, at, cores[k]);
             const QPointF code_at = at + QPointF(label_edge, label_edge);
             if (const auto code = code_of(code_text(cores[k].site, cores[k].core)); code) {
