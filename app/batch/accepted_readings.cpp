@@ -76,6 +76,7 @@ Outcome<AcceptedReadings> accepted_readings(const record::Project& project, bool
         add_core(sites, core);
     }
     accepted.notes = study_notes(sites);
+    accepted.sites = std::move(sites);
     return accepted;
 }
 

@@ -17,6 +17,7 @@ struct AcceptedReadings {
     int cores_without = 0;       ///< Cores of the project that have no reading.
     int not_passed = 0;          ///< Cores left out since their reading is not passed.
     StudyNotes notes;            ///< Of the sites, trees and cores of `readings`.
+    std::vector<Site> sites;     ///< The field sheet of `readings`.
 };
 
 /// In the order of the field sheet. With `only_passed` no reading that nobody has passed is taken.

@@ -8,6 +8,7 @@
 #include "app/batch/history.h"
 #include "app/batch/labels.h"
 #include "app/batch/measure.h"
+#include "app/batch/package.h"
 #include "app/batch/report.h"
 #include "app/batch/show.h"
 
@@ -24,6 +25,8 @@ std::span<const Command> commands() {
         Command{"history", "Tell who did what in a project, and when", attach_history},
         Command{"export", "Write the series of a project, with how much of them was reviewed", attach_export},
         Command{"report", "Tell of a project as a PDF or HTML: site, method, cores, dating, review", attach_report},
+        Command{"package", "Put series, metadata, report and checksums in one folder or zip for the archive",
+                attach_package},
         Command{"crossdate", "Hold series against each other and find rings missing or too many", attach_crossdate},
         Command{"chronology", "Detrend series and average them", attach_chronology},
         Command{"climate", "Hold a chronology against a monthly climate series", attach_climate},

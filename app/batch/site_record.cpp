@@ -34,12 +34,14 @@ public:
         const auto entry = std::ranges::find(entries_, path, &record::ScanEntry::path);
         ScanRecord::State& state = states_[path];
         if (!found) {
-            state = ScanRecord::State::NotFound;
+            std::error_code error;
+            const bool other =
+                entry != entries_.end() && std::filesystem::is_regular_file(project_.folder() / path, error);
+            state = other ? ScanRecord::State::Other : ScanRecord::State::NotFound;
             return tl::unexpected(found.error());
         }
         if (entry != entries_.end() && !entry->sha256.empty()) {
-            const auto now = record::scan_entry(found->file, path);
-            state = now && now->sha256 == entry->sha256 ? ScanRecord::State::Same : ScanRecord::State::Other;
+            state = ScanRecord::State::Same; // else it would not have been found
         }
         return found->file.string();
     }
@@ -55,11 +57,6 @@ public:
         return all;
     }
 
-    [[nodiscard]] bool is_other(const std::string& path) const {
-        const auto state = states_.find(path);
-        return state != states_.end() && state->second == ScanRecord::State::Other;
-    }
-
 private:
     const Project& project_;
     std::vector<record::ScanEntry> entries_;
@@ -70,10 +67,6 @@ CorePicture picture_of_leg(Scans& scans, const MeasuredReading& measured, std::s
     const std::string& name = measured.reading.path.legs[leg].scan;
     CorePicture picture{name, {}, {}};
     const auto file = scans.find(name);
-    if (file && scans.is_other(name)) {
-        picture.reason = "the file in the place of its scan is not the one that was measured";
-        return picture;
-    }
     const auto scan = file ? ScanFile::open(*file) : tl::unexpected(file.error());
     auto bytes =
         scan ? report::core_picture(*scan, measured.reading, measured.series, leg) : tl::unexpected(scan.error());

@@ -1,12 +1,12 @@
 #include "libimaging/boundary/find_cores.h"
 
-#include "libimaging/scan/beside.h"
 #include "libimaging/boundary/direction.h"
 #include "libimaging/boundary/flat_strip.h"
 #include "libimaging/boundary/path_to_pith.h"
 #include "libimaging/boundary/pith_crossing.h"
 #include "libimaging/boundary/wood/judge_wood.h"
 #include "libimaging/boundary/wood/wood_model.h"
+#include "libimaging/scan/beside.h"
 #include "libimaging/strip/core_finder.h"
 #include "libimaging/strip/lanes.h"
 #include "libimaging/strip/strip_geometry.h"

@@ -1,7 +1,6 @@
 #include "libimaging/boundary/propose_reading.h"
 
 #include "libcore/specimen/path_check.h"
-#include "libimaging/scan/beside.h"
 #include "libimaging/boundary/breaks.h"
 #include "libimaging/boundary/candidate_of.h"
 #include "libimaging/boundary/direction.h"
@@ -14,6 +13,7 @@
 #include "libimaging/boundary/why_no_wood.h"
 #include "libimaging/boundary/wood/judge_wood.h"
 #include "libimaging/boundary/wood/wood_model.h"
+#include "libimaging/scan/beside.h"
 #include "libimaging/strip/lanes.h"
 #include "libimaging/strip/strip_geometry.h"
 

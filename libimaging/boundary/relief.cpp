@@ -1,8 +1,8 @@
 #include "libimaging/boundary/relief.h"
 
-#include "libimaging/scan/beside.h"
 #include "libimaging/boundary/filters.h"
 #include "libimaging/robust/median.h"
+#include "libimaging/scan/beside.h"
 
 #include <opencv2/core/utility.hpp>
 #include <opencv2/imgproc.hpp>

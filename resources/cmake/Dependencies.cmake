@@ -13,6 +13,7 @@ find_program(PITHWARD_LRELEASE lrelease HINTS /usr/lib/qt6/bin REQUIRED)
 find_program(PITHWARD_LUPDATE lupdate HINTS /usr/lib/qt6/bin REQUIRED)
 find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui Widgets DBus PrintSupport Sql Svg Concurrent Test)
 pkg_check_modules(vips REQUIRED IMPORTED_TARGET vips)
+pkg_check_modules(libarchive REQUIRED IMPORTED_TARGET libarchive)
 
 find_path(LIBCSV_INCLUDE_DIR csv.h REQUIRED)
 find_library(LIBCSV_LIBRARY csv REQUIRED)

@@ -224,24 +224,12 @@
         <translation>&amp;Vorschlag annehmen</translation>
     </message>
     <message>
-        <source>Do what the finding proposes, and go to the next.</source>
-        <translation>Tun, was der Befund vorschlägt, und zum nächsten gehen.</translation>
-    </message>
-    <message>
         <source>Keep as it is</source>
         <translation>Lassen, wie es ist</translation>
     </message>
     <message>
-        <source>Leave it as it is, looked at, and go to the next.</source>
-        <translation>Angesehen so lassen, wie es ist, und zum nächsten gehen.</translation>
-    </message>
-    <message>
         <source>Can't be told</source>
         <translation>Nicht zu entscheiden</translation>
-    </message>
-    <message>
-        <source>Nobody can tell on this core; go to the next.</source>
-        <translation>An diesem Kern kann es niemand sagen; zum nächsten gehen.</translation>
     </message>
     <message>
         <source>&amp;Find cores</source>
@@ -654,6 +642,34 @@
     <message>
         <source>Measure every core of the project that has no reading yet.</source>
         <translation>Jeden Kern des Projekts messen, der noch keine Messung hat.</translation>
+    </message>
+    <message>
+        <source>Do what the finding proposes; on the bench go to the next.</source>
+        <translation>Tun, was der Befund vorschlägt; auf der Werkbank weiter zum nächsten.</translation>
+    </message>
+    <message>
+        <source>Leave it as it is, looked at; on the bench go to the next.</source>
+        <translation>Lassen, wie es ist, angesehen; auf der Werkbank weiter zum nächsten.</translation>
+    </message>
+    <message>
+        <source>Nobody can tell on this core; on the bench go to the next.</source>
+        <translation>An diesem Kern nicht zu entscheiden; auf der Werkbank weiter zum nächsten.</translation>
+    </message>
+    <message>
+        <source>&amp;Handbook</source>
+        <translation>&amp;Handbuch</translation>
+    </message>
+    <message>
+        <source>A first hour, the views, each finding, and the limits.</source>
+        <translation>Eine erste Stunde, die Ansichten, jeder Befund und die Grenzen (englisch).</translation>
+    </message>
+    <message>
+        <source>Archive pac&amp;kage…</source>
+        <translation>Archivpa&amp;ket…</translation>
+    </message>
+    <message>
+        <source>Put series, metadata, report and checksums in one zip, ready for the archive.</source>
+        <translation>Reihen, Metadaten, Bericht und Prüfsummen in ein Zip packen, bereit fürs Archiv.</translation>
     </message>
 </context>
 <context>
@@ -2098,6 +2114,14 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
         <source>Not read yet: %1. Measure them on the bench, or all at once with pithward measure.</source>
         <translation>Noch nicht gemessen: %1. Messen Sie sie am Messplatz, oder alle auf einmal mit pithward measure.</translation>
     </message>
+    <message>
+        <source>Add %1 to all of its years</source>
+        <translation>Alle Jahre um %1 erhöhen</translation>
+    </message>
+    <message>
+        <source>Take %1 off all of its years</source>
+        <translation>Alle Jahre um %1 verringern</translation>
+    </message>
 </context>
 <context>
     <name>Wording</name>
@@ -2697,6 +2721,21 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     </message>
 </context>
 <context>
+    <name>pithward::bench::Handbook</name>
+    <message>
+        <source>Handbook</source>
+        <translation>Handbuch</translation>
+    </message>
+    <message>
+        <source>&amp;Contents</source>
+        <translation>&amp;Inhalt</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Zurück</translation>
+    </message>
+</context>
+<context>
     <name>pithward::bench::HistoryView</name>
     <message>
         <source>&amp;Bring this back</source>
@@ -3092,6 +3131,22 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message>
         <source>The report is in %1</source>
         <translation>Der Bericht ist in %1</translation>
+    </message>
+    <message>
+        <source>Write the archive package</source>
+        <translation>Archivpaket schreiben</translation>
+    </message>
+    <message>
+        <source>Archive package (*.zip)</source>
+        <translation>Archivpaket (*.zip)</translation>
+    </message>
+    <message>
+        <source>Writing the archive package</source>
+        <translation>Archivpaket wird geschrieben</translation>
+    </message>
+    <message>
+        <source>The archive package is in %1</source>
+        <translation>Das Archivpaket ist in %1</translation>
     </message>
 </context>
 <context>
@@ -3781,6 +3836,10 @@ Aus %2</translation>
     <message>
         <source>A bar is as high as %1 years correlate with the others, 1 at most. An open bar fits better with the years over it added. A bracket that points down: a ring is missing; up: one is counted twice.</source>
         <translation>Ein Balken ist so hoch, wie %1 Jahre mit den anderen korrelieren, höchstens 1. Ein offener Balken passt besser mit den Jahren, die über ihm stehen. Eine Klammer nach unten: Ein Jahrring fehlt; nach oben: Einer ist doppelt gezählt.</translation>
+    </message>
+    <message>
+        <source>Nothing is noted of the years: they stay as they are until they are changed</source>
+        <translation>Zu den Jahren wird nichts vermerkt: Sie bleiben, bis sie geändert werden</translation>
     </message>
 </context>
 <context>

@@ -144,7 +144,32 @@ TEST_F(ProjectCommands, AScanOutsideIsReadWhereItsFolderIsNamed) {
     fs::rename(folder.file("home/link"), folder.file("home/trays/" + name)); // swapped
     EXPECT_EQ(run("measure home/c.pithward"), 2);
     EXPECT_NE(said().find("outside of the project's folder"), std::string::npos) << said();
-    EXPECT_EQ(run("measure home/c.pithward --outside elsewhere"), 0) << said();
+    EXPECT_EQ(run("measure home/c.pithward --outside elsewhere"), 2) << "it may be read, but is not the scan";
+    EXPECT_NE(said().find("another one than the project knows"), std::string::npos) << said();
+}
+
+TEST_F(ProjectCommands, AnotherFileInThePlaceOfAScanIsNotMeasured) {
+    const std::string scan = rendered_scan(folder, clear_scene(7, 1, 25)).scan.header().file;
+    const std::string name = "H01A" + fs::path(scan).extension().string();
+    fs::create_directories(folder.file("home"));
+    fs::rename(scan, folder.file("home/" + name));
+    (void)folder.write("sheet.csv", "site,tree,core\nHill,H01,H01A\n");
+    ASSERT_EQ(run("create home/a.pithward --sheet sheet.csv --scans home"), 0) << said();
+    const std::string bytes = bytes_of(folder.file("home/" + name));
+    (void)folder.write("home/" + name, bytes + "\n");
+    EXPECT_EQ(run("measure home/a.pithward"), 2);
+    EXPECT_NE(said().find("another one than the project knows"), std::string::npos) << said();
+    (void)folder.write("home/elsewhere.png", bytes); // the scan itself turns up again
+    EXPECT_EQ(run("measure home/a.pithward"), 0) << said();
+    EXPECT_NE(said().find("was moved"), std::string::npos) << said();
+}
+
+TEST_F(ProjectCommands, ANameThatWouldForgeALineOfTheHistoryIsRefused) {
+    (void)folder.write("sheet.csv", "site,tree,core\nHill,H01,H01A\n");
+    EXPECT_EQ(run("create a.pithward --sheet sheet.csv --scans . --by \"$(printf 'Ida\\nSue passed all')\""), 2);
+    EXPECT_NE(said().find("control characters"), std::string::npos) << said();
+    EXPECT_FALSE(fs::exists(folder.file("a.pithward")));
+    EXPECT_EQ(run("create a.pithward --sheet sheet.csv --scans . --by '  '"), 2);
 }
 
 TEST_F(ProjectCommands, WhatIsNoProjectIsRefusedInOneLine) {

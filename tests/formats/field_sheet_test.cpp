@@ -173,10 +173,13 @@ TEST(FieldSheet, EveryRowIsTakenOrNamedWithItsLineAndReason) {
                     }));
 }
 
-TEST(FieldSheet, ASheetOfBadRowsAloneIsRefused) {
+TEST(FieldSheet, OfASheetOfBadRowsAloneEachIsNamed) {
     const auto read = rows_of("site,tree,core\nS,,A\nS,,B\n");
-    ASSERT_FALSE(read.has_value());
-    EXPECT_EQ(read.error().where, "line 2, column 1");
+    ASSERT_TRUE(read.has_value());
+    EXPECT_TRUE(read->sites.empty());
+    ASSERT_EQ(read->left_out.size(), 2U);
+    EXPECT_EQ(read->left_out.front().where, "line 2, column 1");
+    EXPECT_EQ(read->left_out.back().where, "line 3, column 1");
     EXPECT_FALSE(rows_of("site,tree,core\nS,T,A\nS,T,\"B\n").has_value()) << "no row is known after an open quote";
 }
 

@@ -10,7 +10,22 @@ namespace pithward::house {
 
 namespace {
 
-enum class Library { Standard, System, Expected, Eigen, Log, Json, Csv, CommandLine, OpenCv, Vips, Qt, Plot, Codes };
+enum class Library {
+    Standard,
+    System,
+    Expected,
+    Eigen,
+    Log,
+    Json,
+    Csv,
+    CommandLine,
+    OpenCv,
+    Vips,
+    Qt,
+    Plot,
+    Zip,
+    Codes
+};
 
 struct LibraryHeaders {
     Library library;
@@ -33,6 +48,7 @@ const std::vector<LibraryHeaders>& libraries() {
         {Library::Vips, "libvips", std::regex("vips/.*")},
         {Library::Qt, "Qt", std::regex("Q(t)?[A-Z].*")},
         {Library::Plot, "QCustomPlot", std::regex("qcustomplot\\.h")},
+        {Library::Zip, "libarchive", std::regex("archive(_entry)?\\.h")},
         {Library::Codes, "ZXing", std::regex("ZXing/.*")},
     };
     return all;
@@ -117,6 +133,7 @@ const std::vector<Row>& table() {
         {"app/report", {"libcore", "libimaging", "app/picture"}, {Qt}},
         // Labels with codes, and sheets for the field.
         {"app/report/labels", {"libcore", "app/report"}, {Qt, Codes}},
+        {"app/report/package", {"libcore", "app/report"}, {Qt, System, Zip}},
         // The maker knows nothing of what is to read its scans.
         {"demo-scans/maker", {"libcore"}, {CommandLine, Json, Vips}},
     };

@@ -82,8 +82,9 @@ TEST_F(ErrandTest, FromASheetAndScansToAReport) {
 
 TEST_F(ErrandTest, WhatIsStoppedLeavesNothingHalfDone) {
     make_project();
-    window.errand().run("A report", {"report", QString::fromStdString((site / "site.pithward").string()), "--out",
-                                     QString::fromStdString(folder.file("r.pdf"))},
+    window.errand().run("A report",
+                        {"report", QString::fromStdString((site / "site.pithward").string()), "--out",
+                         QString::fromStdString(folder.file("r.pdf"))},
                         0, [] { ADD_FAILURE() << "it was stopped"; });
     EXPECT_FALSE(window.errand().run("Another", {"--version"}, 0, {})) << "one at a time";
     window.actions().at(ActionId::Cancel)->trigger();

@@ -11,6 +11,8 @@ enum class ActionId {
     NewProject,
     MeasureAll,
     WriteReport,
+    WritePackage,
+    ShowHandbook,
     SayWho,
     ExportCsv,
     ExportDecadal,

@@ -15,6 +15,7 @@ void MainWindow::bind_errands() {
     actions_.on(NewProject, [this] { ask_for_new_project(); });
     actions_.on(MeasureAll, [this] { measure_all(); });
     actions_.on(WriteReport, [this] { ask_for_report(); });
+    actions_.on(WritePackage, [this] { ask_for_package(); });
     connect(&errand_, &Errand::told, messages_, &MessageBar::tell);
     connect(&errand_, &Errand::started, this, &MainWindow::refresh);
     connect(&errand_, &Errand::finished, this, &MainWindow::refresh);
@@ -45,22 +46,40 @@ void MainWindow::measure_all() {
                 [this] { hint_->setText(tr("Every core that could be was measured")); });
 }
 
-void MainWindow::ask_for_report() {
-    auto* dialog = new QFileDialog(this, tr("Write the report"));
+void MainWindow::ask_where(const OutputErrand& errand) {
+    auto* dialog = new QFileDialog(this, errand.title);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setNameFilters({tr("PDF (*.pdf)"), tr("Web page (*.html)")});
-    dialog->setDefaultSuffix("pdf");
+    dialog->setNameFilters(errand.filters);
+    dialog->setDefaultSuffix(errand.ending);
     const QFileInfo project(project_file());
     dialog->setDirectory(project.absolutePath());
-    dialog->selectFile(project.completeBaseName() + ".pdf");
-    connect(dialog, &QFileDialog::fileSelected, this, [this](const QString& file) {
+    dialog->selectFile(project.completeBaseName() + "." + errand.ending);
+    connect(dialog, &QFileDialog::fileSelected, this, [this, errand](const QString& file) {
         // That a file may be written over, the dialog has asked.
-        errand_.run(tr("Writing the report"), {"report", project_file(), "--out", file, "--force"},
+        errand_.run(errand.doing, {errand.verb, project_file(), "--out", file, "--force"},
                     static_cast<int>(desk_.overview().cores.size()),
-                    [this, file] { hint_->setText(tr("The report is in %1").arg(file)); });
+                    [this, file, done = errand.done] { hint_->setText(done.arg(file)); });
     });
     dialog->open();
+}
+
+void MainWindow::ask_for_report() {
+    ask_where({.verb = "report",
+               .title = tr("Write the report"),
+               .filters = {tr("PDF (*.pdf)"), tr("Web page (*.html)")},
+               .ending = "pdf",
+               .doing = tr("Writing the report"),
+               .done = tr("The report is in %1")});
+}
+
+void MainWindow::ask_for_package() {
+    ask_where({.verb = "package",
+               .title = tr("Write the archive package"),
+               .filters = {tr("Archive package (*.zip)")},
+               .ending = "zip",
+               .doing = tr("Writing the archive package"),
+               .done = tr("The archive package is in %1")});
 }
 
 } // namespace pithward::bench

@@ -111,7 +111,18 @@ private:
     void bind_errands();
     void ask_for_new_project();
     void measure_all();
+    /// A command that writes a file of the project, which is asked for.
+    struct OutputErrand {
+        QString verb;
+        QString title;
+        QStringList filters;
+        QString ending;
+        QString doing;
+        QString done; ///< With %1 for the file.
+    };
+    void ask_where(const OutputErrand& errand);
     void ask_for_report();
+    void ask_for_package();
     [[nodiscard]] QString project_file() const;
     void ask_who();
     /// Shows which scan leads where, and asks whether it may be read.

@@ -4,6 +4,7 @@
 #include "app/bench/model/scan_files.h"
 #include "app/bench/panels/core_list.h"
 #include "app/bench/panels/findings_list.h"
+#include "app/bench/panels/handbook.h"
 #include "app/bench/panels/message_bar.h"
 #include "app/bench/panels/reading_panel.h"
 #include "app/bench/scan_view/hold_to_hide.h"
@@ -57,6 +58,11 @@ void MainWindow::bind_actions() {
     actions_.on(ColoursLight, [this] { appearance_.use(Scheme::Light); });
     actions_.on(ColoursDark, [this] { appearance_.use(Scheme::Dark); });
     actions_.on(Keys, [this] { (new KeySheet(this))->open(); });
+    actions_.on(ShowHandbook, [this] {
+        auto* handbook = new Handbook(this); // beside the window, so that its steps can be followed
+        handbook->setAttribute(Qt::WA_DeleteOnClose);
+        handbook->show();
+    });
     bind_edits();
     bind_path();
     bind_joining();
