@@ -6,6 +6,7 @@
 #include "app/batch/crossdate.h"
 #include "app/batch/export.h"
 #include "app/batch/history.h"
+#include "app/batch/labels.h"
 #include "app/batch/measure.h"
 #include "app/batch/package.h"
 #include "app/batch/report.h"
@@ -29,14 +30,14 @@ std::span<const Command> commands() {
         Command{"crossdate", "Hold series against each other and find rings missing or too many", attach_crossdate},
         Command{"chronology", "Detrend series and average them", attach_chronology},
         Command{"climate", "Hold a chronology against a monthly climate series", attach_climate},
+        Command{"labels", "Print labels with codes for cores, and sheets for the field", attach_labels},
         Command{"convert", "Convert between series formats", attach_convert},
     };
     return all;
 }
 
 std::span<const char* const> verbs_to_come() {
-    static constexpr std::array verbs{"labels"};
-    return verbs;
+    return {}; // none is promised
 }
 
 void refuse_empty_values(CLI::App& parser) {

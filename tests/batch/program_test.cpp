@@ -100,13 +100,6 @@ TEST_F(ProgramTest, ABadScanIsToldBeforeTheOthersAreMeasured) {
     EXPECT_TRUE(nothing_written());
 }
 
-TEST_F(ProgramTest, CommandsOfLaterVersionsAreNoScans) {
-    for (const char* verb : {"labels"}) {
-        EXPECT_EQ(run(std::string(verb) + " site.pithward --json -"), 2) << verb;
-        EXPECT_TRUE(one_line() && says("not in this version yet")) << said();
-    }
-}
-
 TEST_F(ProgramTest, WithoutADisplayTheWindowSaysWhatToDo) {
     for (const char* display : {"-u DISPLAY", "DISPLAY=:987"}) {
         EXPECT_EQ(run("'" + scan_ + "'", std::string("env -u WAYLAND_DISPLAY ") + display + " QT_QPA_PLATFORM="), 2);

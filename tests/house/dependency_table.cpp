@@ -10,7 +10,22 @@ namespace pithward::house {
 
 namespace {
 
-enum class Library { Standard, System, Expected, Eigen, Log, Json, Csv, CommandLine, OpenCv, Vips, Qt, Plot, Zip };
+enum class Library {
+    Standard,
+    System,
+    Expected,
+    Eigen,
+    Log,
+    Json,
+    Csv,
+    CommandLine,
+    OpenCv,
+    Vips,
+    Qt,
+    Plot,
+    Zip,
+    Codes
+};
 
 struct LibraryHeaders {
     Library library;
@@ -34,6 +49,7 @@ const std::vector<LibraryHeaders>& libraries() {
         {Library::Qt, "Qt", std::regex("Q(t)?[A-Z].*")},
         {Library::Plot, "QCustomPlot", std::regex("qcustomplot\\.h")},
         {Library::Zip, "libarchive", std::regex("archive(_entry)?\\.h")},
+        {Library::Codes, "ZXing", std::regex("ZXing/.*")},
     };
     return all;
 }
@@ -115,6 +131,8 @@ const std::vector<Row>& table() {
         // How a core is drawn, in the window and in a file alike.
         {"app/picture", {"libcore", "libimaging"}, {Qt}},
         {"app/report", {"libcore", "libimaging", "app/picture"}, {Qt}},
+        // Labels with codes, and sheets for the field.
+        {"app/report/labels", {"libcore", "app/report"}, {Qt, Codes}},
         {"app/report/package", {"libcore", "app/report"}, {Qt, System, Zip}},
         // The maker knows nothing of what is to read its scans.
         {"demo-scans/maker", {"libcore"}, {CommandLine, Json, Vips}},

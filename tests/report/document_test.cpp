@@ -48,6 +48,8 @@ TEST(Document, ContentsLeaveOutWhatWouldFillPages) {
     EXPECT_EQ(contents_level(document), 2);
     document.blocks.assign(500, Heading{2, "core"});
     EXPECT_EQ(contents_level(document), 1);
+    document.contents = false;
+    EXPECT_EQ(contents_level(document), 0);
 }
 
 } // namespace

@@ -92,6 +92,9 @@ std::string fit_text(const std::string& text, std::size_t most_characters) {
 }
 
 int contents_level(const Document& document) {
+    if (!document.contents) {
+        return 0;
+    }
     constexpr int most_lines = 60;
     const auto headings = std::ranges::count_if(
         document.blocks, [](const Block& block) { return std::holds_alternative<Heading>(block); });

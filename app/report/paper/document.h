@@ -53,6 +53,7 @@ struct Document {
     std::string subtitle;
     std::vector<std::string> facts; ///< Lines below the title: the file, the program, the date.
     std::vector<Block> blocks;
+    bool contents = true; ///< A list of the headings goes before all.
 };
 
 /// The document with headings, tables and figures numbered in their order, and with all its texts made fit to be
@@ -64,7 +65,7 @@ struct Document {
 /// A text so made fit.
 [[nodiscard]] std::string fit_text(const std::string& text, std::size_t most_characters);
 
-/// Down to which level headings stand in the contents: 2, or 1 where that would fill pages.
+/// Down to which level headings stand in the contents: 2, 1 where that would fill pages, 0 where there are none.
 [[nodiscard]] int contents_level(const Document& document);
 
 /// Whether a table has a row of titles.

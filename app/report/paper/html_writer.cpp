@@ -151,8 +151,11 @@ private:
 };
 
 void add_contents(std::string& out, const Document& document) {
-    out += "<nav aria-label=\"Contents\">\n<ol>\n";
     const int level = contents_level(document);
+    if (level == 0) {
+        return;
+    }
+    out += "<nav aria-label=\"Contents\">\n<ol>\n";
     for (const Block& block : document.blocks) {
         if (const auto* heading = std::get_if<Heading>(&block); heading != nullptr && heading->level <= level) {
             out += heading->level <= 1 ? "<li>" : "<li class=\"below\">";
