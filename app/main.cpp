@@ -23,12 +23,6 @@ int run(int argc, char** argv) {
         }
         return static_cast<int>(batch::report(Fault{"", error.what(), "see pithward --help"}));
     }
-    for (const CLI::App* verb : program.to_come) {
-        if (verb->parsed()) {
-            return static_cast<int>(batch::report(
-                Fault{verb->get_name(), "this command is not in this version yet", "see pithward --help"}));
-        }
-    }
     if (program.common.quiet) {
         spdlog::set_level(spdlog::level::err);
     }

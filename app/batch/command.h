@@ -32,9 +32,6 @@ struct Command {
 /// All commands, in the order of the help text.
 [[nodiscard]] std::span<const Command> commands();
 
-/// Verbs of later versions: refused in words, where they would otherwise pass for the name of a scan.
-[[nodiscard]] std::span<const char* const> verbs_to_come();
-
 /// Makes a parser refuse an option that was given an empty value, which is a mistake in a script.
 void refuse_empty_values(CLI::App& parser);
 

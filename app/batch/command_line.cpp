@@ -23,11 +23,6 @@ CommandLine::CommandLine() {
         runs.emplace_back(sub, command.attach(*sub, common));
         refuse_empty_values(*sub);
     }
-    for (const char* verb : verbs_to_come()) {
-        CLI::App* sub = parser.add_subcommand(verb, "")->group(""); // not in the help
-        sub->allow_extras();
-        to_come.push_back(sub);
-    }
     refuse_empty_values(parser);
 }
 

@@ -20,7 +20,6 @@ struct CommandLine {
     CLI::App parser{"Ring-width series from scanned increment cores.", "pithward"};
     CommonOptions common;
     std::vector<std::pair<CLI::App*, std::function<Exit()>>> runs;
-    std::vector<CLI::App*> to_come;
     std::vector<std::string> files; ///< To open in the window.
 };
 

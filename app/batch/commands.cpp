@@ -36,10 +36,6 @@ std::span<const Command> commands() {
     return all;
 }
 
-std::span<const char* const> verbs_to_come() {
-    return {}; // none is promised
-}
-
 void refuse_empty_values(CLI::App& parser) {
     for (CLI::Option* option : parser.get_options([](CLI::Option* one) { return one->get_items_expected_max() > 0; })) {
         option->check(CLI::Validator(
