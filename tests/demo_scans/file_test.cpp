@@ -1,5 +1,6 @@
 #include "demo-scans/maker/folder.h"
 #include "tests/demo_scans/scenes.h"
+#include "tests/support/temporary_folder.h"
 
 #include <nlohmann/json.hpp>
 #include <vips/vips.h>
@@ -10,15 +11,9 @@
 namespace pithward::demo {
 namespace {
 
-std::filesystem::path fresh_folder() {
-    std::filesystem::path folder = std::filesystem::temp_directory_path() / "pithward maker é";
-    std::filesystem::remove_all(folder);
-    std::filesystem::create_directories(folder);
-    return folder;
-}
-
 TEST(WriteImage, EveryFormatBearsTheResolution) {
-    const std::filesystem::path folder = fresh_folder();
+    const test::TemporaryFolder own; // tests run side by side
+    const std::filesystem::path folder = own.file("");
     const Picture picture = rendered(noise_free(short_core())).picture;
     for (const Format format : {Format::Png, Format::Jpeg, Format::TiffLzw, Format::TiffDeflate}) {
         const std::filesystem::path file = folder / ("scan" + suffix(format));
@@ -31,7 +26,6 @@ TEST(WriteImage, EveryFormatBearsTheResolution) {
         EXPECT_NEAR(vips_image_get_yres(image) * 25.4, 1200.0, 0.5) << file;
         g_object_unref(image);
     }
-    std::filesystem::remove_all(folder);
 }
 
 TEST(WriteImage, AFolderThatIsNotThereIsNamed) {
@@ -42,7 +36,8 @@ TEST(WriteImage, AFolderThatIsNotThereIsNamed) {
 }
 
 TEST(RenderFolder, ATrayIsOneFileAndOneCaseForEachCore) {
-    const std::filesystem::path folder = fresh_folder();
+    const test::TemporaryFolder own; // tests run side by side
+    const std::filesystem::path folder = own.file("");
     Scene a = noise_free(short_core());
     Scene b = a;
     a.name = "A";
@@ -58,7 +53,6 @@ TEST(RenderFolder, ATrayIsOneFileAndOneCaseForEachCore) {
     const nlohmann::json truth = nlohmann::json::parse(truth_in);
     EXPECT_EQ(truth["boundaries"].size(), truth["widths"].size() + 1);
     EXPECT_EQ(truth["path"], cases[1]["path"]);
-    std::filesystem::remove_all(folder);
 }
 
 } // namespace
