@@ -50,7 +50,7 @@ started+=($!)
 
 "$program" "$work/$core.jpg" &
 started+=($!)
-wait_for 30 "the window" xdotool search --onlyvisible --name "$core.jpg"
+wait_for 60 "the window" xdotool search --onlyvisible --name "$core.jpg"
 xdotool search --onlyvisible --name "$core.jpg" windowactivate windowsize 1400 860 windowmove 0 0
 exported() { # press the keys of the export; the dialog comes when there is a core
     xdotool key --clearmodifiers ctrl+j
