@@ -183,6 +183,22 @@ TEST(FieldSheet, OfASheetOfBadRowsAloneEachIsNamed) {
     EXPECT_FALSE(rows_of("site,tree,core\nS,T,A\nS,T,\"B\n").has_value()) << "no row is known after an open quote";
 }
 
+TEST(FieldSheet, AThousandsMarkAndAnImpossibleYearAreNotGuessed) {
+    const auto left_out = [](const std::string& row) {
+        return rows_of("site;tree;core;elevation_m;latitude;date_cored\n" + row + "\n")->left_out.size();
+    };
+    EXPECT_EQ(left_out("S;T;A;1240;47,5;2024"), 0U);
+    EXPECT_EQ(left_out("S;T;A;1.240;47,5;2024"), 1U) << "1.24 or 1240";
+    EXPECT_EQ(left_out("S;T;A;1240;47.512;2024"), 0U) << "no latitude is 47512";
+    EXPECT_EQ(left_out("S;T;A;1240;47,5;2999"), 1U);
+    EXPECT_EQ(left_out("S;T;A;1240;47,5;0001-01-01"), 1U);
+}
+
+TEST(FieldSheet, WhatIsNoUtf8IsToldSo) {
+    EXPECT_TRUE(rows_of("site,tree,core,notes\nS,T,A,\xE4\n")->as_latin1);
+    EXPECT_FALSE(rows_of("site,tree,core,notes\nS,T,A,\xC3\xA4\n")->as_latin1);
+}
+
 TEST(FieldSheet, WhatIsWrittenIsReadBack) {
     const auto sites =
         sheet(all_columns + ",my own;\nHill,T01,T01A,PISY,conifer,2024-06-30,living,31.5,12,130,90,180,5,"

@@ -1,5 +1,6 @@
 #include "libcore/edit/boundary_edits.h"
 #include "libcore/edit/reading_edits.h"
+#include "libcore/record/connection.h"
 #include "tests/record/made_up_project.h"
 #include "tests/support/temporary_folder.h"
 
@@ -26,6 +27,27 @@ TEST_F(TwoWindows, EachSeesTheEditsOfTheOther) {
     const auto own = two.changes_by_others().value();
     ASSERT_TRUE(two.edit(id, set_note(two.reading(id).value(), "straight"), stamp_by("Udo")).has_value());
     EXPECT_EQ(two.changes_by_others().value(), own) << "one's own edits are no news";
+}
+
+TEST_F(TwoWindows, ACoreThatBothReadAtOnceGetsOneReading) {
+    const std::size_t before = one.readings()->size();
+    const Reading reading = one.reading(id).value();
+    const CoreId read = one.readings()->front().core;
+    const auto again = two.add_reading(read, reading, "Read it", stamp_by("Udo"), Project::Beside::None);
+    ASSERT_TRUE(again.has_value());
+    EXPECT_FALSE(again->has_value()) << "somebody else has read it";
+    EXPECT_EQ(one.readings()->size(), before);
+    EXPECT_TRUE(two.add_reading(read, reading, "Again", stamp_by("Udo"), Project::Beside::Others)->has_value());
+    EXPECT_EQ(one.readings()->size(), before + 1);
+}
+
+TEST_F(TwoWindows, ATextInThePlaceOfANumberIsDamageAndNotZero) {
+    const auto connection = Connection::open(folder.file("a.pithward"), Connection::Mode::Write).value();
+    const ReadingId with_boundaries = one.readings()->front().id;
+    ASSERT_TRUE(connection->change("UPDATE boundary SET x = 'abc' WHERE reading = ?", {to_sql(with_boundaries.value)}));
+    const auto read = two.reading(with_boundaries);
+    ASSERT_FALSE(read.has_value());
+    EXPECT_NE(read.error().line().find("damaged"), std::string::npos) << read.error().line();
 }
 
 TEST_F(TwoWindows, EditsOfDifferentBoundariesBothHold) {
