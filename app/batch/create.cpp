@@ -5,8 +5,11 @@
 #include "libcore/formats/field_sheet.h"
 #include "libcore/formats/text_input.h"
 #include "libcore/record/project.h"
+#include "libcore/record/scan_entry.h"
 #include "libcore/record/scan_search.h"
 
+#include <atomic>
+#include <cmath>
 #include <cstdio>
 #include <fstream>
 #include <map>
@@ -33,10 +36,10 @@ Outcome<FieldSheet> sheet_of(const std::string& file) {
 }
 
 /// Gives each core the path of its scan, and tells of the cores that have none.
-Outcome<std::vector<record::ScanEntry>> match_scans(std::vector<Site>& sites, const ScanFolder& folder,
-                                                    const std::filesystem::path& home,
-                                                    const std::vector<std::filesystem::path>& outside, int& without) {
-    std::map<std::string, record::ScanEntry> entries;
+std::vector<record::ScanFile> match_scans(std::vector<Site>& sites, const ScanFolder& folder,
+                                          const std::filesystem::path& home,
+                                          const std::vector<std::filesystem::path>& outside, int& without) {
+    std::map<std::string, std::filesystem::path> matched;
     for (Site& site : sites) {
         for (Tree& tree : site.trees) {
             for (Core& core : tree.cores) {
@@ -56,22 +59,37 @@ Outcome<std::vector<record::ScanEntry>> match_scans(std::vector<Site>& sites, co
                     continue;
                 }
                 core.scan = std::filesystem::relative(*scan, home).generic_string();
-                if (!entries.contains(core.scan)) {
-                    auto entry = record::scan_entry(*scan, core.scan);
-                    if (!entry) {
-                        return tl::unexpected(std::move(entry.error()));
-                    }
-                    entries.emplace(core.scan, std::move(*entry));
-                }
+                matched.emplace(core.scan, *scan);
             }
         }
     }
-    std::vector<record::ScanEntry> all;
-    all.reserve(entries.size());
-    for (auto& [path, entry] : entries) {
-        all.push_back(std::move(entry));
+    std::vector<record::ScanFile> files;
+    files.reserve(matched.size());
+    for (const auto& [path, file] : matched) {
+        files.push_back({file, path});
     }
-    return all;
+    return files;
+}
+
+/// Sizes and checksums, with a line to standard error at each tenth of a large folder.
+Outcome<std::vector<record::ScanEntry>> summed(const std::vector<record::ScanFile>& files,
+                                               const CommonOptions& common) {
+    constexpr std::size_t large_folder = 50;
+    Work work;
+    work.threads = common.threads;
+    std::atomic<int> told = 0;
+    if (!common.quiet && files.size() >= large_folder) {
+        work.progress = [&told](double done) {
+            const int tenths = static_cast<int>(std::floor(10.0 * done));
+            for (int before = told; before < tenths;) {
+                if (told.compare_exchange_weak(before, tenths)) {
+                    std::fprintf(stderr, "checksums of the scans: %d %%\n", 10 * tenths);
+                    break;
+                }
+            }
+        };
+    }
+    return record::scan_entries(files, work);
 }
 
 /// Two cores whose names differ in their case alone are mostly one, and their files may get in each other's way.
@@ -131,7 +149,7 @@ Exit create(const CreateOptions& options, const CommonOptions& common) {
         return report(folder.error());
     }
     int without = 0;
-    const auto entries = match_scans(sheet->sites, *folder, home, *outside, without);
+    const auto entries = summed(match_scans(sheet->sites, *folder, home, *outside, without), common);
     if (!entries) {
         return report(entries.error());
     }

@@ -1,4 +1,6 @@
 #include "app/project/project_desk.h"
+#include "libcore/record/scan_entry.h"
+#include "libcore/record/scan_search.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -206,18 +208,33 @@ bool ProjectDesk::can_hold(const BenchScan& scan) const {
 }
 
 void ProjectDesk::note_scan(const BenchScan& scan) {
-    store_->ask<void>(
-        [path = scan.opened->path, name = scan.opened->named, stamp = stamp()](record::Project& project) {
-            return record::scan_entry(path, name).and_then([&](const record::ScanEntry& entry) {
-                return project.put_scan(entry, stamp);
-            });
-        },
-        [this](const Outcome<void>& done) {
-            if (!done) {
-                tell(done.error());
-            }
-            read_overview_soon();
-        });
+    std::error_code unknown; // the checksum follows when the overview is read anew
+    const auto bytes = static_cast<std::int64_t>(std::filesystem::file_size(scan.opened->path, unknown));
+    put_scan({scan.opened->named, unknown ? 0 : bytes, {}});
+}
+
+void ProjectDesk::put_scan(const record::ScanEntry& entry) {
+    store_->ask<void>([entry, stamp = stamp()](record::Project& project) { return project.put_scan(entry, stamp); },
+                      [this](const Outcome<void>& done) {
+                          if (!done) {
+                              tell(done.error());
+                          }
+                          read_overview_soon();
+                      });
+}
+
+void ProjectDesk::sum_up_scans() {
+    if (!overview_.can_change) {
+        return;
+    }
+    for (const record::ScanEntry& scan : overview_.scans) {
+        const auto file = overview_.folder / scan.path;
+        std::error_code unknown;
+        if (scan.sha256.empty() && !record::place_outside(overview_.folder, scan.path) &&
+            std::filesystem::is_regular_file(file, unknown)) {
+            checksums_->compute({file, scan.path});
+        }
+    }
 }
 
 void ProjectDesk::show_wanted() {

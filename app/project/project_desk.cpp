@@ -61,6 +61,9 @@ void ProjectDesk::take(std::unique_ptr<Store> store, ProjectOverview overview) {
     changed_.clear();
     overview_asked_ = false;
     overview_ = std::move(overview);
+    checksums_ = std::make_unique<Checksums>();
+    connect(checksums_.get(), &Checksums::computed, this, &ProjectDesk::put_scan);
+    sum_up_scans();
     model_.let_recorded_only_be_seen(!overview_.can_change);
     connect(store_.get(), &Store::waiting_changed, this, &ProjectDesk::waiting_changed);
     connect(store_.get(), &Store::changed_by_others, this, &ProjectDesk::read_overview_now);
@@ -118,6 +121,7 @@ void ProjectDesk::follow_overview(Outcome<ProjectOverview> overview) {
         return;
     }
     overview_ = std::move(*overview);
+    sum_up_scans();
     for (const record::ReadingEntry& entry : overview_.readings) {
         const Document* shown = model_.find_reading(entry.id);
         if (scan_of(entry.id) != nullptr && (shown == nullptr || shown->revision() != entry.revision)) {

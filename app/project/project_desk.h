@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/bench/control/bench_control.h"
+#include "app/project/checksums.h"
 #include "app/project/overview.h"
 #include "app/project/project_scan.h"
 #include "app/project/store.h"
@@ -58,7 +59,7 @@ public:
 
     /// Whether a reading of the project can go on on this scan: its file lies in the project's folder or below.
     [[nodiscard]] bool can_hold(const BenchScan& scan) const;
-    /// Notes a scan, with its size and checksum, that a reading goes on on.
+    /// Notes a scan that a reading goes on on. Its checksum follows.
     void note_scan(const BenchScan& scan);
 
     /// Lets a reading stand for its core.
@@ -97,6 +98,9 @@ private:
     void show_wanted();
     /// Brings the other scans that the readings on this one go on on.
     void fetch_further(int scan);
+    void put_scan(const record::ScanEntry& entry);
+    /// Has the checksums computed that the project lacks.
+    void sum_up_scans();
     /// What the project calls a file; empty where it lies outside its folder.
     [[nodiscard]] std::string name_in_project(const std::string& path) const;
     void keep_proposed(int scan, const std::vector<picture::MeasuredCore>& cores);
@@ -110,6 +114,7 @@ private:
     ScanOpener opener_;
     std::unique_ptr<Store> store_;
     std::unique_ptr<Store> opening_;
+    std::unique_ptr<Checksums> checksums_; ///< Of the project that is open.
     ProjectOverview overview_;
     std::vector<std::filesystem::path> allowed_;
     QTimer soon_;

@@ -255,9 +255,10 @@ Fault Connection::fault_of(const QSqlError& error) const {
     case cannot_open_code:
         return {file, "the file can't be opened", "check that its folder is there and can be written to"};
     case not_a_database_code:
-        return {file, "this is no project of Pithward", "choose a file that ends in .pithward"};
+        return no_project(file_);
     default:
-        return {file, "the project's data base says: " + error.text().toStdString(), "please report this"};
+        return {file, "the project's data base says: " + error.text().toStdString(),
+                "use a copy from before; please report it when that says the same"};
     }
 }
 

@@ -65,7 +65,7 @@ public:
                                                   const EditStamp& stamp, Beside beside);
     /// Says which reading of a core stands for it.
     Outcome<void> accept(ReadingId reading, const EditStamp& stamp);
-    /// Adds a scan, or tells its size and checksum anew.
+    /// Adds a scan, or tells its size and checksum anew; the checksum may come later, since it takes long.
     Outcome<void> put_scan(const ScanEntry& scan, const EditStamp& stamp);
     /// Changes the field data of a core, of its tree and its site, from `before` to `after`; identifiers stay. `label`
     /// tells of it in the history. Refused where what is to change is no longer as `before` has it.
@@ -97,9 +97,6 @@ private:
 
 /// The time now, as an EditStamp and the history hold it: "2024-06-30T12:00:00.123Z".
 [[nodiscard]] std::string utc_now();
-
-/// The size and checksum of a scan, which is read from end to end. `path` is taken as it is.
-[[nodiscard]] Outcome<ScanEntry> scan_entry(const std::filesystem::path& file, std::string path);
 
 /// Two readings of one core held against each other.
 struct ReadingComparison {

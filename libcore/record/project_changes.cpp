@@ -80,7 +80,8 @@ Outcome<void> Project::put_scan(const ScanEntry& scan, const EditStamp& stamp) {
         if (done) {
             done = insert_scan(connection, scan);
         }
-        return done ? write_deed(connection, {.label = "Note the scan " + scan.path}, stamp) : done;
+        const std::string what = scan.sha256.empty() ? "Note the scan " : "Note the size and checksum of the scan ";
+        return done ? write_deed(connection, {.label = what + scan.path}, stamp) : done;
     });
 }
 

@@ -26,11 +26,18 @@ std::uint32_t big_endian(std::string_view bytes, std::size_t at, std::size_t cou
     return value;
 }
 
-Fault no_project(const std::string& file) {
-    return {file, "this is no project of Pithward", "choose a file that ends in .pithward"};
-}
-
 } // namespace
+
+Fault no_project(const std::filesystem::path& file) {
+    std::error_code unknown;
+    const char* remedy = "choose a file that ends in .pithward";
+    if (std::filesystem::is_regular_file(file, unknown) && std::filesystem::file_size(file, unknown) == 0) {
+        remedy = "the file is empty: use a copy from before";
+    } else if (file.extension() == ".pithward") {
+        remedy = "if it was one, it is damaged: use a copy from before; nothing was changed";
+    }
+    return {file.string(), "this is no project of Pithward", remedy};
+}
 
 Fault newer_than_known(const std::filesystem::path& file, std::int64_t version) {
     return {file.string(),
@@ -46,7 +53,7 @@ std::optional<Fault> fault_of_header(const std::filesystem::path& file) {
         return Fault{file.string(), "there is no such project", "check its name, or make one with pithward create"};
     }
     if (!std::filesystem::is_regular_file(status)) {
-        return no_project(file.string());
+        return no_project(file);
     }
     std::array<char, header_bytes> bytes{};
     std::ifstream in(file, std::ios::binary);
@@ -56,7 +63,7 @@ std::optional<Fault> fault_of_header(const std::filesystem::path& file) {
     in.read(bytes.data(), bytes.size());
     const std::string_view header(bytes.data(), static_cast<std::size_t>(in.gcount()));
     if (header.size() < header_bytes || !header.starts_with(sqlite_magic)) {
-        return no_project(file.string());
+        return no_project(file);
     }
     const std::filesystem::path log = file.string() + "-wal";
     const std::filesystem::path journal = file.string() + "-journal";
@@ -64,7 +71,7 @@ std::optional<Fault> fault_of_header(const std::filesystem::path& file) {
         return std::nullopt; // the last word on the header is in there
     }
     if (big_endian(header, application_id_at, 4) != project_application_id) {
-        return no_project(file.string());
+        return no_project(file);
     }
     if (const std::uint32_t version = big_endian(header, user_version_at, 4); version > project_version) {
         return newer_than_known(file, version);

@@ -18,6 +18,9 @@ inline constexpr int project_version = 1;
 /// "Database File Format", section 1.3).
 [[nodiscard]] std::optional<Fault> fault_of_header(const std::filesystem::path& file);
 
+/// The refusal of a file that is no project, or no longer one.
+[[nodiscard]] Fault no_project(const std::filesystem::path& file);
+
 /// The refusal of a project that a newer program wrote.
 [[nodiscard]] Fault newer_than_known(const std::filesystem::path& file, std::int64_t version);
 

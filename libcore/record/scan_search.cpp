@@ -1,6 +1,6 @@
 #include "libcore/record/scan_search.h"
 
-#include "libcore/record/project.h"
+#include "libcore/record/scan_entry.h"
 
 #include <algorithm>
 

@@ -150,8 +150,7 @@ Outcome<void> check_tables(const Connection& connection) {
         return tl::unexpected(stamp ? names.error() : stamp.error());
     }
     if (stamp->toLongLong() != project_application_id || *names != names_made()) {
-        return fail(connection.file().string(), "this is no project of Pithward",
-                    "choose a file that ends in .pithward");
+        return tl::unexpected(no_project(connection.file()));
     }
     return {};
 }

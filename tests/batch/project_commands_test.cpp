@@ -177,9 +177,16 @@ TEST_F(ProjectCommands, WhatIsNoProjectIsRefusedInOneLine) {
     for (const char* command : {"show bad.pithward", "history bad.pithward", "measure bad.pithward"}) {
         EXPECT_EQ(run(command), 2) << command;
         EXPECT_EQ(said(),
-                  "pithward: bad.pithward: this is no project of Pithward; choose a file that ends in .pithward\n");
+                  "pithward: bad.pithward: this is no project of Pithward; if it was one, it is damaged: use a copy "
+                  "from before; nothing was changed\n");
         EXPECT_EQ(out(), "");
     }
+    (void)folder.write("notes.txt", "nothing of the kind");
+    EXPECT_EQ(run("show notes.txt"), 2);
+    EXPECT_NE(said().find("choose a file that ends in .pithward"), std::string::npos) << said();
+    (void)folder.write("empty.pithward", "");
+    EXPECT_EQ(run("show empty.pithward"), 2);
+    EXPECT_NE(said().find("the file is empty"), std::string::npos) << said();
     EXPECT_EQ(bytes_of(folder.file("bad.pithward")), "nothing of the kind");
 }
 

@@ -1,5 +1,7 @@
 #include "tests/project/fake_project.h"
 
+#include "libcore/record/scan_entry.h"
+
 #include <QTest>
 #include <fstream>
 

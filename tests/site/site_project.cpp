@@ -1,5 +1,6 @@
 #include "tests/site/site_project.h"
 
+#include "libcore/record/scan_entry.h"
 #include "tests/app/fake_scan.h"
 #include "tests/dating/made_up.h"
 

@@ -213,6 +213,7 @@ constexpr std::array english{
     QT_TRANSLATE_NOOP("Sentences", "Make the project"),
     QT_TRANSLATE_NOOP("Sentences", "Accept reading %1"),
     QT_TRANSLATE_NOOP("Sentences", "Note the scan %1"),
+    QT_TRANSLATE_NOOP("Sentences", "Note the size and checksum of the scan %1"),
     QT_TRANSLATE_NOOP("Sentences", "Enter %1"),
     QT_TRANSLATE_NOOP("Sentences", "Propose a reading"),
     QT_TRANSLATE_NOOP("Sentences", "Hold the tree's cores against each other"),
