@@ -2,14 +2,12 @@
 
 #include "app/batch/outside_folders.h"
 #include "app/batch/project_scans.h"
+#include "app/batch/sheet_scans.h"
 #include "libcore/formats/field_sheet.h"
 #include "libcore/formats/text_input.h"
 #include "libcore/record/project.h"
-#include "libcore/record/scan_entry.h"
 #include "libcore/record/scan_search.h"
 
-#include <atomic>
-#include <cmath>
 #include <cstdio>
 #include <fstream>
 #include <map>
@@ -33,63 +31,6 @@ Outcome<FieldSheet> sheet_of(const std::string& file) {
         return fail(file, "the field sheet can't be read", "check its name and its permissions");
     }
     return read_field_sheet_rows(in).map_error([&](Fault fault) { return formats::in_file(file, std::move(fault)); });
-}
-
-/// Gives each core the path of its scan, and tells of the cores that have none.
-std::vector<record::ScanFile> match_scans(std::vector<Site>& sites, const ScanFolder& folder,
-                                          const std::filesystem::path& home,
-                                          const std::vector<std::filesystem::path>& outside, int& without) {
-    std::map<std::string, std::filesystem::path> matched;
-    for (Site& site : sites) {
-        for (Tree& tree : site.trees) {
-            for (Core& core : tree.cores) {
-                const auto scan = folder.scan_of(core);
-                if (!scan) {
-                    warn({core.id,
-                          core.scan.empty() ? "no scan is called after this core"
-                                            : "its scan " + core.scan + " is not in the folder of the scans",
-                          "name it in the column scan, or add it later"});
-                    ++without;
-                    continue;
-                }
-                const auto place = record::real_place(*scan); // a link may lead anywhere
-                if (!record::stays_inside(place.lexically_relative(home)) && !record::is_named(place, outside)) {
-                    warn(not_named(core.id + ", " + scan->filename().string(), place));
-                    ++without;
-                    continue;
-                }
-                core.scan = std::filesystem::relative(*scan, home).generic_string();
-                matched.emplace(core.scan, *scan);
-            }
-        }
-    }
-    std::vector<record::ScanFile> files;
-    files.reserve(matched.size());
-    for (const auto& [path, file] : matched) {
-        files.push_back({file, path});
-    }
-    return files;
-}
-
-/// Sizes and checksums, with a line to standard error at each tenth of a large folder.
-Outcome<std::vector<record::ScanEntry>> summed(const std::vector<record::ScanFile>& files,
-                                               const CommonOptions& common) {
-    constexpr std::size_t large_folder = 50;
-    Work work;
-    work.threads = common.threads;
-    std::atomic<int> told = 0;
-    if (!common.quiet && files.size() >= large_folder) {
-        work.progress = [&told](double done) {
-            const int tenths = static_cast<int>(std::floor(10.0 * done));
-            for (int before = told; before < tenths;) {
-                if (told.compare_exchange_weak(before, tenths)) {
-                    std::fprintf(stderr, "checksums of the scans: %d %%\n", 10 * tenths);
-                    break;
-                }
-            }
-        };
-    }
-    return record::scan_entries(files, work);
 }
 
 /// Two cores whose names differ in their case alone are mostly one, and their files may get in each other's way.
@@ -148,19 +89,21 @@ Exit create(const CreateOptions& options, const CommonOptions& common) {
     if (!folder) {
         return report(folder.error());
     }
-    int without = 0;
-    const auto entries = summed(match_scans(sheet->sites, *folder, home, *outside, without), common);
-    if (!entries) {
-        return report(entries.error());
+    auto taken = take_scans(*sheet, *folder, home, *outside);
+    if (!taken) {
+        return report(taken.error());
     }
-    const auto project = record::Project::create(options.project, sheet->sites, *entries, stamp_now(options.by));
+    for (const Fault& open : taken->open) {
+        warn(open);
+    }
+    const auto project = record::Project::create(options.project, sheet->sites, taken->entries, stamp_now(options.by));
     if (!project) {
         return report(project.error());
     }
     if (!common.quiet) {
-        std::fprintf(stderr, "%s: %zu scans\n", options.project.c_str(), entries->size());
+        std::fprintf(stderr, "%s: %zu scans\n", options.project.c_str(), taken->of_cores);
     }
-    return common.strict && (without > 0 || !sheet->left_out.empty()) ? Exit::NeedsPerson : Exit::Done;
+    return common.strict && (!taken->open.empty() || !sheet->left_out.empty()) ? Exit::NeedsPerson : Exit::Done;
 }
 
 } // namespace

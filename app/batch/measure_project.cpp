@@ -9,6 +9,7 @@
 #include "libcore/field/field_checks.h"
 #include "libcore/record/project.h"
 #include "libcore/record/scan_search.h"
+#include "libimaging/label/placed_cores.h"
 #include "libimaging/scan/threads.h"
 
 #include <algorithm>
@@ -23,8 +24,6 @@ namespace {
 
 using record::CoreEntry;
 using record::Project;
-
-constexpr std::size_t most_paths_of_a_core = 2; ///< One that goes past the pith has two.
 
 struct Counts {
     int read = 0;
@@ -43,6 +42,30 @@ std::optional<Fault> unusable_with_project(const MeasureOptions& options) {
         }
     }
     return std::nullopt;
+}
+
+/// Those of a scan's paths that are a core's, by what is told of all cores on the scan.
+Outcome<std::vector<FoundCore>> own_paths(const CoreEntry& core, const std::vector<CoreEntry>& cores,
+                                          const std::vector<FoundCore>& found, const Calibration& scale,
+                                          const Scan& header) {
+    std::vector<std::optional<field::ScanPlace>> places;
+    std::size_t own = 0;
+    for (const CoreEntry& other : cores) {
+        if (other.core.scan == core.core.scan) {
+            own = other.id == core.id ? places.size() : own;
+            places.push_back(field::scan_place_of(other.core));
+        }
+    }
+    const std::vector<WholeCore> whole = whole_cores(found, scale, header.orientation);
+    const auto chosen = cores_at(places, whole, found, scale, core.core.id + ", " + core.core.scan);
+    if (!chosen) {
+        return tl::unexpected(chosen.error());
+    }
+    std::vector<FoundCore> paths;
+    for (const std::size_t path : whole[(*chosen)[own]]) {
+        paths.push_back(found[path]);
+    }
+    return paths;
 }
 
 /// A reading whose scan goes by the name that the project has for it.
@@ -81,14 +104,9 @@ public:
         task.wood = task.wood ? task.wood : core.tree.wood;
         task.outer = task.outer == OuterWood::Unknown ? core.core.outer : task.outer;
         const auto scale = scale_of(*scan, options_.dpi, task.ruler);
-        const auto paths = scale ? paths_on(*scan, scale->for_path(task.path), task) : tl::unexpected(scale.error());
+        const auto paths = scale ? paths_of(core, *scan, *scale, task) : tl::unexpected(scale.error());
         if (!paths) {
             return tl::unexpected(paths.error());
-        }
-        if (paths->size() > most_paths_of_a_core) {
-            return fail(core.core.scan,
-                        std::to_string(paths->size()) + " cores are on the scan of core " + core.core.id,
-                        "choose its path in the window");
         }
         int findings = 0;
         for (const FoundCore& path : *paths) {
@@ -109,9 +127,26 @@ public:
     }
 
 private:
+    /// The paths of a core among those of its scan: two where it goes past the pith.
+    Outcome<std::vector<FoundCore>> paths_of(const CoreEntry& core, const ScanFile& scan, const ScanScale& scale,
+                                             const MeasureTask& task) {
+        auto found = paths_on_.find(core.core.scan);
+        if (found == paths_on_.end()) {
+            auto paths = paths_on(scan, scale.for_path(task.path), task);
+            if (!paths) {
+                return tl::unexpected(paths.error());
+            }
+            found = paths_on_.emplace(core.core.scan, std::move(*paths)).first;
+        }
+        const auto cores = project_.cores();
+        return cores ? own_paths(core, *cores, found->second, scale.for_path(task.path), scan.header())
+                     : tl::unexpected(cores.error());
+    }
+
     [[nodiscard]] Outcome<ScanFile> scan_of(const CoreEntry& core) const {
         if (core.core.scan.empty()) {
-            return fail(core.core.id, "this core has no scan", "name it in the field sheet");
+            return fail(core.core.id, "this core has no scan",
+                        "settle it in the window, or name it in the field sheet");
         }
         const auto place = record::place_outside(project_.folder(), core.core.scan);
         if (place && !record::is_named(*place, outside_)) {
@@ -173,6 +208,7 @@ private:
     MeasureTask task_;
     std::vector<std::filesystem::path> outside_; ///< What may be read outside of the project's folder.
     bool quiet_;
+    std::map<std::string, std::vector<FoundCore>> paths_on_; ///< By scan, since several cores may be on one.
     bool project_failed_ = false;
 };
 

@@ -18,25 +18,20 @@ Outcome<ScanFolder> ScanFolder::of(const std::filesystem::path& folder) {
     for (const auto& entry : std::filesystem::directory_iterator(folder, error)) {
         const std::string ending = formats::lower_case(entry.path().extension().string());
         if (std::ranges::find(endings, ending) != endings.end()) {
-            scans.scans_.push_back(entry.path());
+            scans.names_.push_back(entry.path().filename().string());
         }
     }
     if (error) {
         return fail(folder.string(), "there is no such folder, or it can't be read", "name the folder of the scans");
     }
-    std::ranges::sort(scans.scans_);
+    std::ranges::sort(scans.names_);
     return scans;
 }
 
-std::optional<std::filesystem::path> ScanFolder::scan_of(const Core& core) const {
+std::optional<std::filesystem::path> ScanFolder::file_of(const std::string& name) const {
     std::error_code error;
-    if (!core.scan.empty()) {
-        const auto named = folder_ / core.scan;
-        const bool there = record::stays_inside(core.scan) && std::filesystem::is_regular_file(named, error);
-        return there ? std::optional(named) : std::nullopt;
-    }
-    const auto found = std::ranges::find_if(scans_, [&](const auto& scan) { return scan.stem().string() == core.id; });
-    return found == scans_.end() ? std::nullopt : std::optional(*found);
+    const bool there = record::stays_inside(name) && std::filesystem::is_regular_file(folder_ / name, error);
+    return there ? std::optional(folder_ / name) : std::nullopt;
 }
 
 EditStamp stamp_now(const std::string& by) {

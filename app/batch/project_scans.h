@@ -2,7 +2,6 @@
 
 #include "libcore/edit/document.h"
 #include "libcore/specimen/outcome.h"
-#include "libcore/specimen/site.h"
 
 #include <filesystem>
 #include <optional>
@@ -11,19 +10,21 @@
 
 namespace pithward::batch {
 
-/// Scans of a folder by the cores that they show.
+/// The scans of a folder.
 class ScanFolder {
 public:
     /// Lists the files that may be scans. Fails on what is no folder.
     [[nodiscard]] static Outcome<ScanFolder> of(const std::filesystem::path& folder);
 
-    /// The scan of a core: the one that the field sheet names, else the one that is called after the core. Nothing
-    /// where there is none. A name that leads out of the folder finds nothing.
-    [[nodiscard]] std::optional<std::filesystem::path> scan_of(const Core& core) const;
+    /// The names of those files, sorted.
+    [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
+    /// The file of a name, which may lead into a folder below. Nothing where there is none, and for a name that leads
+    /// out of the folder.
+    [[nodiscard]] std::optional<std::filesystem::path> file_of(const std::string& name) const;
 
 private:
     std::filesystem::path folder_;
-    std::vector<std::filesystem::path> scans_;
+    std::vector<std::string> names_;
 };
 
 /// Who runs the command, now: as told, else as the system names the user.

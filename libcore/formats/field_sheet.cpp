@@ -59,6 +59,7 @@ public:
             }
         }
         sheet.left_out = std::move(left_out_);
+        sheet.order = std::move(order_);
         return sheet;
     }
 
@@ -171,6 +172,7 @@ private:
         complete(values, Owner::Site, site->head);
         complete(values, Owner::Tree, tree->head);
         cores_.insert({values.site.id, values.core.id});
+        order_.emplace_back(values.site.id, values.core.id);
         tree->cores.push_back(std::move(values.core));
         return {};
     }
@@ -216,6 +218,7 @@ private:
     std::vector<SiteEntry> sites_;
     std::map<std::string, std::size_t> site_index_;
     std::set<std::pair<std::string, std::string>> cores_;
+    std::vector<std::pair<std::string, std::string>> order_;
     std::vector<Fault> left_out_;
 };
 

@@ -5,6 +5,8 @@
 
 #include <istream>
 #include <ostream>
+#include <string>
+#include <utility>
 #include <vector>
 
 namespace pithward {
@@ -20,6 +22,8 @@ struct FieldSheet {
     std::vector<Site> sites;
     std::vector<Fault> left_out; ///< One for each row, with its line and column.
     bool as_latin1 = false;      ///< It is no UTF-8, and was taken as Latin-1.
+    std::vector<std::pair<std::string, std::string>>
+        order; ///< Site and core of each row that was taken, as they stand.
 };
 
 /// The same, row by row: each is taken, or named with what is wrong with it. Fails where there is no row, where the

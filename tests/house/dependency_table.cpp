@@ -93,6 +93,10 @@ const std::vector<Row>& table() {
         {"libimaging/boundary",
          {"libcore/specimen", "libimaging/robust", "libimaging/scan", "libimaging/strip"},
          {OpenCv, Eigen, Log}},
+        // Codes on labels and mounts, and which core of a scan is which.
+        {"libimaging/label",
+         {"libcore/specimen", "libcore/field", "libimaging/scan", "libimaging/boundary"},
+         {OpenCv, Codes}},
         {"app", {"libcore", "libimaging", "app"}, {CommandLine, Log}},
         // The commands need no display; what they draw, report/ draws for them.
         {"app/batch", {"libcore", "libimaging", "app/report"}, {CommandLine, Log}},

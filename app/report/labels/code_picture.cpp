@@ -1,5 +1,7 @@
 #include "app/report/labels/code_picture.h"
 
+#include "libcore/field/core_code.h"
+
 #include <ZXing/BarcodeFormat.h>
 #include <ZXing/BitMatrix.h>
 #include <ZXing/CharacterSet.h>
@@ -18,7 +20,7 @@ constexpr int middle_correction = 4; ///< Of the library's 0 to 8: the standard'
 } // namespace
 
 std::string code_text(const Site& site, const Core& core) {
-    return site.id + "/" + core.id;
+    return field::core_code({site.id, core.id});
 }
 
 Outcome<CodePicture> code_of(const std::string& text) {

@@ -21,7 +21,7 @@ struct CodePicture {
 /// Squares of light that a reader needs on each side of a code (the same standard).
 inline constexpr int code_rim = 4;
 
-/// What the code of a core holds: "SITE/CORE", whole, whatever is printed beside it.
+/// What the code of a core holds: "SITE/CORE" (libcore/field/core_code.h), whole, whatever is printed beside it.
 [[nodiscard]] std::string code_text(const Site& site, const Core& core);
 
 /// The code of a text in UTF-8, which stays readable with up to 15 % of it lost. Fails on an empty text, on one of more
