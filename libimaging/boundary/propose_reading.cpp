@@ -161,9 +161,10 @@ ProposedRings add_breaks(Reading& reading, const Chosen& chosen, const std::vect
 }
 
 /// Lanes up to a little beyond the core's edges, which a path need not follow exactly.
-LanesOptions lanes_for(const ReadingRequest& request) {
+LanesOptions lanes_for(const ReadingRequest& request, KeptPieces* kept) {
     constexpr double beside_mm = 0.5;
     LanesOptions options;
+    options.kept = kept;
     if (request.breadth_mm > 0.0) {
         options.half_breadth_mm = std::min(options.half_breadth_mm, 0.5 * request.breadth_mm + beside_mm);
     }
@@ -195,13 +196,15 @@ std::optional<Fault> ReadingRequest::validate(const Scan& scan) const {
     return fault_of_path(path, scan, calibration);
 }
 
-Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& request, const Work& work) {
+Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& request, const Work& work,
+                                 KeptPieces* kept) {
     if (auto fault = request.validate(scan.header())) {
         return tl::unexpected(*fault);
     }
     const StripGeometry geometry(request.path, request.calibration);
     const Work straightening{work.stop, [&](double done) { work.report(0.6 * done); }};
-    const auto lanes = lanes_along(scan, geometry, request.calibration.px_per_mm(), lanes_for(request), straightening);
+    const auto lanes =
+        lanes_along(scan, geometry, request.calibration.px_per_mm(), lanes_for(request, kept), straightening);
     if (!lanes) {
         return tl::unexpected(lanes.error());
     }

@@ -31,9 +31,12 @@ struct ReadingRequest {
     [[nodiscard]] std::optional<Fault> validate(const Scan& scan) const;
 };
 
+class KeptPieces;
+
 /// Finds the ring boundaries along a path: the program's reading, in state Proposed, with candidates turned down,
-/// breaks and findings. Fails on a path outside the scan, of one point, or with no wood under it.
+/// breaks and findings. Fails on a path outside the scan, of one point, or with no wood under it. `kept`: stretches of
+/// the scan that were straightened before (kept_pieces.h); null for none. The reading is the same.
 [[nodiscard]] Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& request,
-                                               const Work& work = {});
+                                               const Work& work = {}, KeptPieces* kept = nullptr);
 
 } // namespace pithward

@@ -1,5 +1,7 @@
 #include "libimaging/strip/lane_sampler.h"
 
+#include "libimaging/strip/sweep.h"
+
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
@@ -10,25 +12,6 @@
 namespace pithward::strip {
 
 namespace {
-
-/// Where one column of the strip runs on the scan: its middle, and the step from one row to the next.
-struct Sweep {
-    ImagePoint middle;
-    ImagePoint step;
-
-    [[nodiscard]] ImagePoint at(double rows_from_middle) const { return middle + step * rows_from_middle; }
-};
-
-std::vector<Sweep> sweeps_of(const StripGeometry& geometry, const StripGrid& grid, int from, int to) {
-    std::vector<Sweep> sweeps;
-    sweeps.reserve(static_cast<std::size_t>(to - from));
-    for (int column = from; column < to; ++column) {
-        const double s = grid.s(column);
-        const ImagePoint middle = geometry.image_point({s, 0.0});
-        sweeps.push_back({middle, (geometry.image_point({s, 1.0}) - middle) * grid.px_mm});
-    }
-    return sweeps;
-}
 
 /// The pixels from which all places of the sweeps are interpolated; may reach beyond the scan.
 cv::Rect needed(const std::vector<Sweep>& sweeps, double half_rows) {
@@ -137,17 +120,14 @@ void average(const cv::Mat& pixels, const cv::Rect& region, bool inside, const s
     }
 }
 
-} // namespace
-
-Outcome<void> sample_lanes(const ScanFile& scan, const StripGeometry& geometry, const StripGrid& grid,
-                           int rows_per_lane, int from, int to, std::array<cv::Mat1f, 3>& lanes) {
-    const Scan& header = scan.header();
-    const std::vector<Sweep> sweeps = sweeps_of(geometry, grid, from, to);
+/// Columns `from` on of `lanes`, as the pixels say.
+Outcome<void> sample_pixels(const ScanFile& scan, const std::vector<Sweep>& sweeps, const StripGrid& grid,
+                            int rows_per_lane, int from, LanePiece& lanes) {
     const cv::Rect all = needed(sweeps, 0.5 * (grid.rows - 1));
-    const cv::Rect region = all & cv::Rect(0, 0, header.width, header.height);
+    const cv::Rect region = all & cv::Rect(0, 0, scan.header().width, scan.header().height);
     if (region.empty()) {
         for (cv::Mat1f& channel : lanes) {
-            channel.colRange(from, to) = 0.0F;
+            channel.colRange(from, from + static_cast<int>(sweeps.size())) = 0.0F;
         }
         return {};
     }
@@ -157,6 +137,32 @@ Outcome<void> sample_lanes(const ScanFile& scan, const StripGeometry& geometry, 
     }
     const auto fill = pixels->depth() == CV_16U ? average<std::uint16_t> : average<std::uint8_t>;
     fill(*pixels, region, region == all, sweeps, grid, rows_per_lane, from, lanes);
+    return {};
+}
+
+} // namespace
+
+Outcome<void> sample_lanes(const ScanFile& scan, const StripGeometry& geometry, const StripGrid& grid,
+                           int rows_per_lane, int from, int to, LanePiece& lanes, KeptPieces* kept) {
+    const std::vector<Sweep> sweeps = sweeps_of(geometry, grid, from, to);
+    if (kept == nullptr) {
+        return sample_pixels(scan, sweeps, grid, rows_per_lane, from, lanes);
+    }
+    const PieceKey key = key_of(sweeps, grid.rows, rows_per_lane);
+    if (const auto piece = kept->find(key)) {
+        for (std::size_t c = 0; c < lanes.size(); ++c) {
+            (*piece)[c].copyTo(lanes[c].colRange(from, to));
+        }
+        return {};
+    }
+    if (auto sampled = sample_pixels(scan, sweeps, grid, rows_per_lane, from, lanes); !sampled) {
+        return sampled;
+    }
+    LanePiece piece;
+    for (std::size_t c = 0; c < lanes.size(); ++c) {
+        piece[c] = lanes[c].colRange(from, to).clone();
+    }
+    kept->keep(key, piece);
     return {};
 }
 

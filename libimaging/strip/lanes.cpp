@@ -43,7 +43,8 @@ Outcome<Lanes> lanes_along(const ScanFile& scan, const StripGeometry& geometry, 
         for (int block = range.start; block < range.end && !work.stopped(); ++block) {
             const int from = block * columns_at_once;
             const int to = std::min(columns, from + columns_at_once);
-            const auto sampled = strip::sample_lanes(scan, geometry, grid, rows_per_lane, from, to, lanes.rgb);
+            const auto sampled =
+                strip::sample_lanes(scan, geometry, grid, rows_per_lane, from, to, lanes.rgb, options.kept);
             const std::scoped_lock lock(guard);
             if (!sampled) {
                 fault = sampled.error();

@@ -28,10 +28,13 @@ struct Lanes {
     [[nodiscard]] double column(double s_mm) const { return (s_mm - start_mm) / px_mm; }
 };
 
+class KeptPieces;
+
 struct LanesOptions {
     double half_breadth_mm = 3.5; ///< How far to both sides of the path.
     double beyond_mm = 1.5;       ///< How far beyond both ends of the path.
     double lane_mm = 0.1;         ///< Breadth of a lane.
+    KeptPieces* kept = nullptr;   ///< Blocks that were made before; none when null.
 };
 
 /// Straightens a leg and averages it into lanes, block by block.

@@ -1,10 +1,12 @@
 #include "app/bench/model/opened_scan.h"
 
+#include "app/bench/model/piece_shelf.h"
 #include "app/picture/scan_picture.h"
 #include "libimaging/calibrate/find_ruler.h"
 #include "libimaging/calibrate/scale_findings.h"
 
 #include <filesystem>
+#include <memory>
 
 namespace pithward::bench {
 
@@ -62,7 +64,9 @@ Outcome<OpenedScan> open_scan(const std::string& path) {
                     reduction, [&](int first, const cv::Mat& rows) { part(first, picture::picture_of(rows)); }, work);
             },
             [file](const Calibration& calibration, const Work& work) { return find_cores(file, calibration, work); },
-            [file](const ReadingRequest& request, const Work& work) { return propose_reading(file, request, work); },
+            [file, shelf = std::make_shared<PieceShelf>()](const ReadingRequest& request, const Work& work) {
+                return propose_reading(file, request, work, shelf.get());
+            },
             [file](const NearRequest& request) { return boundary_near(file, request); },
             [file](const StripRequest& request, const Work& work) {
                 return strip_picture(file, request, work).map([](const StripPicture& strip) {
