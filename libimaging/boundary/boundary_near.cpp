@@ -2,6 +2,7 @@
 
 #include "libcore/specimen/path_check.h"
 #include "libimaging/boundary/candidate_of.h"
+#include "libimaging/boundary/inner_end.h"
 #include "libimaging/boundary/relief.h"
 #include "libimaging/boundary/wood/wood_model.h"
 #include "libimaging/strip/lanes.h"
@@ -80,7 +81,8 @@ Outcome<std::optional<Candidate>> boundary_near(const ScanFile& scan, const Near
     if (!lanes) {
         return tl::unexpected(lanes.error());
     }
-    const boundary::Relief relief = boundary::relief_of(*lanes);
+    const boundary::Relief relief =
+        boundary::ending_with_wood(boundary::relief_of(*lanes), *lanes, geometry.length_mm());
     const boundary::WoodModel& model = boundary::wood_model(request.wood);
     const boundary::FlatStrip strip =
         boundary::flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm(), work);

@@ -6,6 +6,7 @@
 #include "libimaging/boundary/direction.h"
 #include "libimaging/boundary/findings.h"
 #include "libimaging/boundary/flat_strip.h"
+#include "libimaging/boundary/inner_end.h"
 #include "libimaging/boundary/no_rings.h"
 #include "libimaging/boundary/outer_end.h"
 #include "libimaging/boundary/pale_gaps.h"
@@ -212,7 +213,7 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
         return tl::unexpected(no_wood(scan.header().file, "there is no wood under the path"));
     }
     const Work flattening{work.stop, [&](double done) { work.report(0.6 + 0.3 * done); }};
-    const Relief relief = relief_of(*lanes);
+    const Relief relief = ending_with_wood(relief_of(*lanes), *lanes, geometry.length_mm());
     const WoodJudgement wood = wood_of(request, *lanes);
     const WoodModel& model = wood_model(wood.type);
     const FlatStrip strip = flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm(), flattening);

@@ -1,5 +1,6 @@
-// pith_table FOLDER [--list]: reads every core of a folder that `pithward-scan-maker pith` has rendered, judges where
-// its pith is, and prints how right that is by offset and ring width. docs/accuracy.md tells how to run it.
+// pith_table FOLDER... [--list] [--keep] [--threads N]: reads every core of folders that `pithward-scan-maker pith` has
+// rendered, judges where its pith is, and prints how right that is by offset and ring width. docs/accuracy.md tells how
+// to run it.
 
 #include "tests/accuracy/case_folder.h"
 #include "tests/accuracy/pith_score.h"
@@ -11,20 +12,26 @@
 #include <cmath>
 #include <cstdio>
 #include <functional>
+#include <iterator>
 #include <optional>
+#include <string>
+#include <vector>
 
 namespace {
 
 using namespace pithward;
 using namespace pithward::accuracy;
 
-std::vector<PithScore> read_all(const std::vector<Case>& cases) {
+std::vector<PithScore> read_all(const std::vector<Case>& cases, const ReadingWay& way) {
     std::vector<std::optional<PithScore>> scores(cases.size());
-    read_each(cases, [&](std::size_t i, const Outcome<ReadCore>& core) {
-        if (core) {
-            scores[i] = pith_score(cases[i].truth, core->reading, core->series);
-        }
-    });
+    read_each(
+        cases,
+        [&](std::size_t i, const Outcome<ReadCore>& core) {
+            if (core) {
+                scores[i] = pith_score(cases[i].truth, core->reading, core->series);
+            }
+        },
+        way);
     std::vector<PithScore> all;
     for (auto& score : scores) {
         if (score) {
@@ -119,6 +126,9 @@ void print_table(const std::vector<PithScore>& all) {
         }
     }
     const auto wide = [&](const PithScore& s) { return missed(s) && s.width_mm >= 1.0; };
+    const auto to = [&](double mm) { return [=](const PithScore& s) { return missed(s) && s.offset_mm <= mm; }; };
+    print_row("offset to 12 mm", all, to(12.0));
+    print_row("offset to 6 mm", all, to(6.0));
     print_row("rings of 1 mm and more", all, wide);
     print_row("these, offset to 12 mm", all, [&](const PithScore& s) { return wide(s) && s.offset_mm <= 12.0; });
     print_row("these, offset to 6 mm", all, [&](const PithScore& s) { return wide(s) && s.offset_mm <= 6.0; });
@@ -133,30 +143,42 @@ void print_table(const std::vector<PithScore>& all) {
     std::printf("said to be on the core: %td of those where it is, %td of the others\n", said(true), said(false));
 }
 
-} // namespace
-
-int main(int argc, char** argv) {
-    CLI::App app("How right the program is about the pith, on rendered cores");
-    std::string folder;
-    bool list = false;
-    app.add_option("FOLDER", folder, "Scans, truth and cases.json")->required();
-    app.add_flag("--list", list, "Each core on a line first");
-    CLI11_PARSE(app, argc, argv);
-    const auto cases = cases_in(folder);
-    if (!cases) {
-        std::fprintf(stderr, "%s\n", cases.error().line().c_str());
-        return 2;
-    }
-    const std::vector<PithScore> scores = read_all(*cases);
-    for (const PithScore& s : scores) {
-        if (list) {
-            const PithAnswer ours = s.ours.value_or(PithAnswer{});
-            std::printf(
-                "%s inside %d said %d offset %.2f width %.2f distance %.2f rings %d told %d: %.2f (%.2f to %.2f), "
+void print_line(const PithScore& s) {
+    const PithAnswer ours = s.ours.value_or(PithAnswer{});
+    std::printf("%s inside %d said %d offset %.2f width %.2f distance %.2f rings %d told %d: %.2f (%.2f to %.2f), "
                 "%d (%d to %d)\n",
                 s.name.c_str(), s.inside, s.said_inside, s.offset_mm, s.width_mm, s.distance_mm, s.rings,
                 s.ours.has_value(), ours.distance_mm, ours.low_mm, ours.high_mm, ours.rings, ours.rings_low,
                 ours.rings_high);
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    CLI::App app("How right the program is about the pith, on rendered cores");
+    std::vector<std::string> folders;
+    bool list = false;
+    bool keep = false;
+    ReadingWay way;
+    app.add_option("FOLDER", folders, "Scans, truth and cases.json")->required();
+    app.add_flag("--list", list, "Each core on a line first");
+    app.add_flag("--keep", keep,
+                 "Keep readings in the folder, or take those that are kept there: piths are judged anew");
+    app.add_option("--threads", way.threads, "Cores read at once; 0: as many as there are processors");
+    CLI11_PARSE(app, argc, argv);
+    std::vector<PithScore> scores;
+    for (const std::string& folder : folders) {
+        const auto cases = cases_in(folder);
+        if (!cases) {
+            std::fprintf(stderr, "%s\n", cases.error().line().c_str());
+            return 2;
+        }
+        way.kept_folder = keep ? folder : "";
+        std::ranges::move(read_all(*cases, way), std::back_inserter(scores));
+    }
+    for (const PithScore& s : scores) {
+        if (list) {
+            print_line(s);
         }
     }
     print_table(scores);

@@ -3,6 +3,7 @@
 
 #include "libcore/measure/leg_line.h"
 #include "libimaging/boundary/flat_strip.h"
+#include "libimaging/boundary/inner_end.h"
 #include "libimaging/boundary/odds.h"
 #include "libimaging/boundary/outer_end.h"
 #include "libimaging/boundary/wood/wood_model.h"
@@ -63,7 +64,8 @@ void print_case(const std::string& folder, const json& entry) {
     }
     const auto wood = wood_type_from(entry["wood_type"].get<std::string>());
     const boundary::WoodModel& model = boundary::wood_model(wood.value_or(WoodType::Conifer));
-    const boundary::Relief relief = boundary::relief_of(*lanes);
+    const boundary::Relief relief =
+        boundary::ending_with_wood(boundary::relief_of(*lanes), *lanes, geometry.length_mm());
     const boundary::FlatStrip strip =
         boundary::flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm());
     const auto marks = model.marks(strip);

@@ -81,9 +81,9 @@ struct Tissue {
     double deviation = 0.1;
 };
 
-Tissue tissue_of(const cv::Mat1f& tone, const Lanes& lanes) {
-    Tissue tissue{masked_smooth(tone, cv::Mat1f::ones(tone.size()), 0.6 / lanes.lane_mm, 1.0 / lanes.px_mm),
-                  cv::Mat1f::ones(tone.size()), 0.1};
+Tissue tissue_of(const cv::Mat1f& tone, const cv::Mat1f& solid, const Lanes& lanes) {
+    Tissue tissue{masked_smooth(tone, solid, 0.6 / lanes.lane_mm, 1.0 / lanes.px_mm), cv::Mat1f::ones(tone.size()),
+                  0.1};
     const int half = std::min(lanes.centre(), static_cast<int>(1.5 / lanes.lane_mm));
     for (int round = 0; round < 3; ++round) {
         const cv::Mat1f away = cv::abs(tone - tissue.tone);
@@ -95,6 +95,7 @@ Tissue tissue_of(const cv::Mat1f& tone, const Lanes& lanes) {
         }
         tissue.deviation = std::max(deviation_of_median * static_cast<double>(median_in_place(sample)), 1e-4);
         cv::Mat(away < vessel_from * tissue.deviation).convertTo(tissue.share, CV_32F, 1.0 / 255.0);
+        tissue.share = tissue.share.mul(solid);
         tissue.tone = masked_smooth(tone, tissue.share, 0.5 / lanes.lane_mm, 0.35 / lanes.px_mm);
     }
     return tissue;
@@ -102,7 +103,7 @@ Tissue tissue_of(const cv::Mat1f& tone, const Lanes& lanes) {
 
 /// Vessels, dark or filled with chalk, and the pale tissue among them: both end at the boundary, going inward.
 Signal ring_porous_signal(const Relief& relief, const Lanes& lanes) {
-    const Tissue tissue = tissue_of(relief.tone, lanes);
+    const Tissue tissue = tissue_of(relief.tone, relief.solid, lanes);
     cv::Mat1f vessels = cv::abs(relief.tone - tissue.tone) / tissue.deviation;
     vessels = cv::min(cv::max(vessels - vessel_from, 0.0), vessel_full - vessel_from);
     cv::Mat1f ground = tissue.tone.clone();
@@ -111,7 +112,7 @@ Signal ring_porous_signal(const Relief& relief, const Lanes& lanes) {
     const double unit = middle_deviation(ground, lanes);
     ground = cv::max(cv::min(ground / unit, 2.0), -2.0);
     cv::Mat1f signal = vessels / middle_deviation(vessels, lanes) + tissue_share * ground;
-    signal -= smooth(signal, 0.0, 1.5 / lanes.px_mm);
+    signal -= masked_smooth(signal, relief.solid, 0.0, 1.5 / lanes.px_mm);
     signal = signal.mul(relief.solid);
     signal /= middle_deviation(signal, lanes);
     signal = cv::max(cv::min(signal, 3.0), -3.0);
