@@ -5,7 +5,7 @@
 #include "libcore/field/scan_matching.h"
 #include "libcore/record/project.h"
 #include "libcore/record/scan_search.h"
-#include "libimaging/label/code_reader.h"
+#include "libimaging/code/code_reader.h"
 
 #include <map>
 #include <set>

@@ -42,7 +42,7 @@ bool ScanSettling::can_change(record::CoreId core) const {
 
 void ScanSettling::give(record::CoreId core, const std::string& scan, const std::optional<field::ScanPlace>& place) {
     const record::CoreEntry* before = core_of(desk_.overview(), core);
-    if (before == nullptr || scan.empty()) {
+    if (before == nullptr || scan.empty() || making_) {
         return;
     }
     const QString name = QString::fromStdString(before->core.id);
@@ -63,7 +63,7 @@ void ScanSettling::give(record::CoreId core, const std::string& scan, const std:
 
 void ScanSettling::take_from(record::CoreId core) {
     const record::CoreEntry* before = core_of(desk_.overview(), core);
-    if (before == nullptr || before->core.scan.empty()) {
+    if (before == nullptr || before->core.scan.empty() || making_) {
         return;
     }
     const QString name = QString::fromStdString(before->core.id);
@@ -79,7 +79,7 @@ void ScanSettling::take_from(record::CoreId core) {
 }
 
 void ScanSettling::take_back() {
-    if (changes_.empty()) {
+    if (changes_.empty() || making_) {
         return;
     }
     const Change last = std::move(changes_.back());
@@ -88,7 +88,9 @@ void ScanSettling::take_back() {
 }
 
 void ScanSettling::make(Change change, bool keep) {
+    making_ = true;
     desk_.change_details(change.before, change.after, change.what, [this, change, keep](bool done) {
+        making_ = false;
         if (done && keep) {
             changes_.push_back(change);
         }

@@ -52,6 +52,7 @@ private:
 
     ProjectDesk& desk_;
     record::ScansToSettle open_;
+    bool making_ = false;         ///< A step is on its way: the next one waits for what it leads to.
     std::vector<Change> changes_; ///< Made here since the project was opened.
 };
 

@@ -4,7 +4,7 @@
 #include "app/project/settle_picture.h"
 #include "libcore/field/core_code.h"
 #include "libcore/record/scan_search.h"
-#include "libimaging/label/code_reader.h"
+#include "libimaging/code/code_reader.h"
 
 #include <QFileDialog>
 #include <QGridLayout>
@@ -98,11 +98,10 @@ void SettleDialog::build() {
     auto* add = new QPushButton(tr("&Add scans…"));
     add->setEnabled(desk_.overview().can_change);
     give_ = new QPushButton(tr("&Give the scan to the core"));
-    give_->setDefault(true);
     take_ = new QPushButton(tr("Ta&ke the scan from the core"));
     back_ = new QPushButton(tr("Take &back"));
     auto* close = new QPushButton(tr("Close"));
-    for (QPushButton* other : {add, take_, back_, close}) {
+    for (QPushButton* other : {add, give_, take_, back_, close}) {
         other->setAutoDefault(false);
     }
     grid->addWidget(scans_title, 0, 0);
@@ -151,13 +150,12 @@ void SettleDialog::refill() {
     fill_scans();
     fill_cores();
     const auto& open = settling_.open();
-    said_->setText(open.empty()
-                       ? tr("Every core has its scan, and every scan its core.")
-                       : tr("%1 cores without a scan, %2 scans without a core, %3 scans of which nothing tells "
-                            "which core is which.")
-                             .arg(open.without_scan.size())
-                             .arg(open.without_core.size())
-                             .arg(open.unclear.size()));
+    said_->setText(open.empty() ? tr("Every core has its scan, and every scan its core.")
+                                : tr("Cores without a scan: %1. Scans without a core: %2. Scans on which nothing tells "
+                                     "the cores apart: %3.")
+                                      .arg(open.without_scan.size())
+                                      .arg(open.without_core.size())
+                                      .arg(open.unclear.size()));
     if (scan() != wanted_) {
         follow_scan();
     }
@@ -216,7 +214,7 @@ void SettleDialog::fill_scans() {
 void SettleDialog::fill_cores() {
     const QSignalBlocker quiet(cores_);
     const record::CoreEntry* before = core();
-    const auto kept = before != nullptr ? std::optional(before->id) : std::nullopt;
+    const record::CoreId kept = before != nullptr ? before->id : record::CoreId{};
     cores_->clear();
     std::set<record::CoreId> open;
     for (const record::CoreEntry& one : settling_.open().without_scan) {

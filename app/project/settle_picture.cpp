@@ -2,7 +2,6 @@
 
 #include <QMouseEvent>
 #include <QPainter>
-#include <algorithm>
 
 namespace pithward::bench {
 
@@ -69,10 +68,10 @@ void SettlePicture::paintEvent(QPaintEvent* /*event*/) {
         }
         const QFontMetricsF metrics(font());
         QRectF box = metrics.boundingRect(words).adjusted(-4.0, -2.0, 4.0, 2.0);
-        box.moveCenter(middle + QPointF(0.0, radius + box.height()));
-        box.moveLeft(std::clamp(box.left(), 0.0, std::max(0.0, width() - box.width())));
-        if (box.bottom() > height()) {
-            box.moveBottom(middle.y() - radius - 2.0);
+        box.moveCenter(middle);
+        box.moveLeft(middle.x() + radius + 4.0); // beside it, where no other code is mostly
+        if (box.right() > width()) {
+            box.moveRight(middle.x() - radius - 4.0);
         }
         painter.fillRect(box, QColor(255, 255, 255, 220));
         painter.setPen(QColor(20, 20, 20));

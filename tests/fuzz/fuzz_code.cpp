@@ -1,6 +1,6 @@
 #include "libcore/field/core_code.h"
 #include "libcore/field/scan_place.h"
-#include "libimaging/label/code_reader.h"
+#include "libimaging/code/code_reader.h"
 #include "tests/fuzz/round_trip.h"
 
 #include <opencv2/core.hpp>

@@ -76,7 +76,7 @@ TEST_F(SettleScans, WhatIsOpenStandsFirst) {
     add_stray();
     EXPECT_EQ(scan_row("scans/stray.png"), 0);
     EXPECT_TRUE(dialog->scans().item(0)->text().contains("no core"));
-    ASSERT_TRUE(QTest::qWaitFor([&] { return dialog->said().text().contains("1 scans without a core"); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return dialog->said().text().contains("Scans without a core: 1"); }));
     // A core that is read keeps its scan.
     EXPECT_FALSE(dialog->cores().item(core_row(CoreId{1}))->flags() & Qt::ItemIsEnabled);
     dialog->settling().give(CoreId{1}, "scans/stray.png", std::nullopt);

@@ -3,7 +3,7 @@
 #include "app/report/labels/fitted_text.h"
 #include "app/report/labels/label_sheet.h"
 #include "libcore/field/core_code.h"
-#include "libimaging/label/code_reader.h"
+#include "libimaging/code/code_reader.h"
 #include "tests/report/text_of.h"
 #include "tests/support/temporary_folder.h"
 

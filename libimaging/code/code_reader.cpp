@@ -1,8 +1,8 @@
 #define ZX_USE_UTF8 1 // the library's texts as UTF-8, not as wide letters
 
-#include "libimaging/label/code_reader.h"
+#include "libimaging/code/code_reader.h"
 
-#include "libimaging/label/corner_marks.h"
+#include "libimaging/code/corner_marks.h"
 
 #include <ZXing/ReadBarcode.h>
 #include <opencv2/imgproc.hpp>

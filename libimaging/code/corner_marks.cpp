@@ -1,4 +1,4 @@
-#include "libimaging/label/corner_marks.h"
+#include "libimaging/code/corner_marks.h"
 
 #include <opencv2/imgproc.hpp>
 
