@@ -28,6 +28,7 @@ struct LabelsOptions {
     std::string out;
     std::string field_sheet;
     std::string field_page;
+    std::size_t from_label = 1;
 };
 
 /// Told before the work, not after it.
@@ -41,6 +42,9 @@ Outcome<void> check_labels(const LabelsOptions& options, const CommonOptions& co
     if (!options.out.empty() && options.cores.empty()) {
         return fail(options.out, "there is no core to make a label for",
                     "give a field sheet or a project before --out");
+    }
+    if (options.from_label != 1 && options.out.empty()) {
+        return fail("--from-label", "no labels are to be printed", "give --out as well");
     }
     for (const OutputFile& output : outputs) {
         const auto ending = std::filesystem::path(output.file).extension().string();
@@ -112,7 +116,7 @@ Outcome<std::vector<OutputBytes>> printed(const LabelsOptions& options, const st
                                           std::size_t& left_out) {
     std::vector<OutputBytes> outputs;
     if (!options.out.empty()) {
-        auto labels = report::label_sheet(rows);
+        auto labels = report::label_sheet(rows, options.from_label);
         if (!labels) {
             return tl::unexpected(formats::in_file(options.cores, std::move(labels.error())));
         }
@@ -165,6 +169,10 @@ std::function<Exit()> attach_labels(CLI::App& parser, const CommonOptions& commo
     const auto options = std::make_shared<LabelsOptions>();
     parser.add_option("CORES", options->cores, "Field sheet (CSV) or project whose cores are printed");
     parser.add_option("--out", options->out, "PDF of labels to write: A4, 3 by 8 on a page, with codes");
+    parser
+        .add_option("--from-label", options->from_label,
+                    "Label of the first page to begin with, where some are used: 1 to 24, row by row")
+        ->check(CLI::Range(std::size_t{1}, report::labels_a_page));
     parser.add_option("--field-sheet", options->field_sheet, "PDF of a field sheet to fill in by pencil");
     parser.add_option("--field-page", options->field_page, "PDF of a page of advice for the field");
     return [options, &common] { return run_labels(*options, common); };

@@ -6,7 +6,7 @@
 #include "libcore/record/project.h"
 #include "libcore/record/scan_entry.h"
 #include "libcore/record/scan_search.h"
-#include "libimaging/label/code_reader.h"
+#include "libimaging/code/code_reader.h"
 
 #include <map>
 #include <set>

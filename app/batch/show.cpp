@@ -6,6 +6,7 @@
 #include "app/batch/output_files.h"
 #include "libcore/field/height_allowance.h"
 #include "libcore/record/project.h"
+#include "libcore/record/scans_to_settle.h"
 
 #include <array>
 #include <cstdio>
@@ -66,6 +67,25 @@ void print_comparisons(const std::vector<CoreEntry>& cores, const std::vector<re
     }
 }
 
+std::string names_of(const std::vector<CoreEntry>& cores) {
+    std::string text;
+    for (const CoreEntry& core : cores) {
+        text += (text.empty() ? "" : ", ") + in_one_line(core.core.id);
+    }
+    return text;
+}
+
+void print_to_settle(const record::ScansToSettle& scans) {
+    for (const record::ScansToSettle::Doubt& one : scans.without_core) {
+        const std::string may_be = one.cores.empty() ? "" : ", may be that of " + names_of(one.cores);
+        std::printf("%s: no core has this scan%s\n", in_one_line(one.scan).c_str(), may_be.c_str());
+    }
+    for (const record::ScansToSettle::Doubt& one : scans.unclear) {
+        std::printf("%s: nothing tells which of its cores is which: %s\n", in_one_line(one.scan).c_str(),
+                    names_of(one.cores).c_str());
+    }
+}
+
 /// The age by each core's accepted reading.
 Outcome<std::vector<record::CoreAge>> core_ages(const record::Project& project, const std::vector<CoreEntry>& cores,
                                                 const std::optional<HeightAllowance>& allowance) {
@@ -97,17 +117,23 @@ Exit show(const ShowOptions& options, const CommonOptions& common) {
     if (!comparisons) {
         return report(comparisons.error());
     }
+    const auto to_settle = record::scans_to_settle(*project);
+    if (!to_settle) {
+        return report(to_settle.error());
+    }
     if (options.json.empty()) {
         print_cores(*cores, *readings);
         print_comparisons(*cores, *comparisons);
+        print_to_settle(*to_settle);
     } else {
         const auto ages = core_ages(*project, *cores, allowance_of(options.to_height));
         const auto people = project->people();
         if (!ages || !people) {
             return report(ages ? people.error() : ages.error());
         }
-        const std::array bytes{
-            OutputBytes{options.json, record::project_json(*cores, *readings, *comparisons, *ages, *people)}};
+        const std::array bytes{OutputBytes{
+            options.json, record::with_scans_to_settle(
+                              record::project_json(*cores, *readings, *comparisons, *ages, *people), *to_settle)}};
         if (const auto written = write_outputs(bytes, common.force); !written) {
             return report(written.error());
         }

@@ -11,6 +11,26 @@
 
 namespace pithward::bench {
 
+namespace {
+
+/// Whether readings are of one core: a single one, or the two sides of one that goes past the pith, which meet there.
+bool are_of_one_core(const std::vector<picture::MeasuredCore>& cores) {
+    constexpr double meeting_mm = 3.0;
+    if (cores.size() != 2) {
+        return cores.size() == 1;
+    }
+    const Reading& one = cores.front().reading;
+    const Reading& other = cores.back().reading;
+    if (one.path.legs.empty() || other.path.legs.empty() || one.calibrations.empty()) {
+        return false;
+    }
+    const Calibration& scale = one.calibrations.begin()->second;
+    return scale.distance(one.path.legs.back().points.back(), other.path.legs.back().points.back()).value() <
+           meeting_mm;
+}
+
+} // namespace
+
 const BenchScan* ProjectDesk::scan_of(ReadingId reading) const {
     const record::ReadingEntry* entry = reading_of(overview_, reading);
     const record::CoreEntry* core = entry != nullptr ? core_of(overview_, entry->core) : nullptr;
@@ -129,6 +149,15 @@ void ProjectDesk::put_on_bench(const record::CoreEntry& core, OpenedScan scan, s
         if (!model_.put_reading(id, std::move(document))) {
             emit told(
                 tr("A reading of %1 can't be measured, and is not shown.").arg(QString::fromStdString(core.core.id)));
+        }
+    }
+    const bool of_several = std::ranges::count_if(overview_.cores, [&](const record::CoreEntry& one) {
+                                return one.core.scan == core.core.scan;
+                            }) > 1;
+    if (of_several) {
+        model_.leave_unread(id); // the command that measures knows which of them is which
+        if (!core.accepted) {
+            emit told(tr("Several cores are on this scan. Measure all cores (Ctrl+Shift+M) reads each of them."));
         }
     }
     if (overview_.can_change) {
@@ -252,13 +281,12 @@ void ProjectDesk::step_core(int by) {
 }
 
 void ProjectDesk::keep_proposed(int scan, const std::vector<picture::MeasuredCore>& cores) {
-    constexpr std::size_t sides_of_one = 2; // a core that goes past the pith has two readings
     const BenchScan* on = model_.find(scan);
     const record::CoreEntry* core = on != nullptr ? core_on(on->opened->name()) : nullptr;
     if (!store_ || core == nullptr || cores.empty()) {
         return;
     }
-    if (cores.size() > sides_of_one) {
+    if (!are_of_one_core(cores)) {
         emit told(tr("%n cores are on this scan. Draw the path of %1 (P).", nullptr, static_cast<int>(cores.size()))
                       .arg(QString::fromStdString(core->core.id)));
         return;

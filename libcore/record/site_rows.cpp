@@ -125,6 +125,45 @@ Outcome<void> update(const Connection& connection, const std::string& table, std
     return {};
 }
 
+/// The same for the columns that the sheet has beside the known ones.
+Outcome<void> update_others(const Connection& connection, std::int64_t core,
+                            const std::map<std::string, std::string>& before,
+                            const std::map<std::string, std::string>& after) {
+    std::map<std::string, std::pair<std::string, std::string>> changes;
+    for (const auto& [name, text] : before) {
+        changes[name].first = text;
+    }
+    for (const auto& [name, text] : after) {
+        changes[name].second = text;
+    }
+    for (const auto& [name, change] : changes) {
+        const auto& [was, is] = change;
+        if (was == is) {
+            continue;
+        }
+        const auto now =
+            connection.value("SELECT COALESCE((SELECT text FROM core_column WHERE core = ? AND name = ?), '')",
+                             {to_sql(core), to_sql(name)});
+        if (!now) {
+            return tl::unexpected(now.error());
+        }
+        if (text_from(*now) != was) {
+            return fail(connection.file().string(), "somebody else has changed " + name + " meanwhile",
+                        "look at what it is now, and change that");
+        }
+        auto done =
+            connection.change("DELETE FROM core_column WHERE core = ? AND name = ?", {to_sql(core), to_sql(name)});
+        if (done && !is.empty()) {
+            done = insert(connection, "core_column",
+                          {{"core", to_sql(core)}, {"name", to_sql(name)}, {"text", to_sql(is)}});
+        }
+        if (!done) {
+            return done;
+        }
+    }
+    return {};
+}
+
 /// Nothing where a text stands in the place of a number.
 std::optional<CoreEntry> core_entry(const QSqlQuery& row) {
     int at = 0;
@@ -210,6 +249,9 @@ Outcome<void> update_details(const Connection& connection, const CoreEntry& befo
         return tl::unexpected(tree ? site.error() : tree.error());
     }
     auto done = update(connection, "core", core, columns_of(before.core), columns_of(after.core));
+    if (done) {
+        done = update_others(connection, core, before.core.others, after.core.others);
+    }
     if (done) {
         done = update(connection, "tree", tree->toLongLong(), columns_of(before.tree), columns_of(after.tree));
     }

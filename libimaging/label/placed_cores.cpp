@@ -4,8 +4,9 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
-#include <numeric>
 #include <set>
+#include <tuple>
+#include <utility>
 
 namespace pithward {
 
@@ -32,8 +33,7 @@ double turn_of(int orientation) {
 
 /// Whether two paths are the sides of one core, which meet at its pith.
 bool are_sides(const FoundCore& a, const FoundCore& b) {
-    const bool to_pith = a.pith && b.pith && a.pith->path_ends_there && b.pith->path_ends_there;
-    return to_pith && a.pith->at == b.pith->at;
+    return a.pith && b.pith && a.pith->path_ends_there && b.pith->path_ends_there && a.pith->at == b.pith->at;
 }
 
 /// A core's ends and breadth in the view, in millimetres.
@@ -95,26 +95,61 @@ std::vector<std::size_t> counted(std::vector<Laid> cores) {
     return order;
 }
 
-double distance_to(ImagePoint from, ImagePoint to, ImagePoint at) {
+/// How far a place lies from a core.
+struct AwayFrom {
+    double mm = std::numeric_limits<double>::max();
+    /// Less for what lies beyond the core's end, in line with it, as a label does on the mount.
+    double as_label_mm = std::numeric_limits<double>::max();
+};
+
+ImagePoint from_stretch(ImagePoint from, ImagePoint to, ImagePoint at) {
     const ImagePoint way = to - from;
     const double square = way.x * way.x + way.y * way.y;
     const ImagePoint off = at - from;
     const double share = square > 0.0 ? std::clamp((off.x * way.x + off.y * way.y) / square, 0.0, 1.0) : 0.0;
-    const ImagePoint rest = off - way * share;
-    return std::hypot(rest.x, rest.y);
+    return off - way * share;
 }
 
-/// From a place to the nearest path of a core, in millimetres.
-double distance_to(const WholeCore& core, std::span<const FoundCore> found, const Calibration& calibration,
+AwayFrom away_from(const WholeCore& core, std::span<const FoundCore> found, const Calibration& calibration,
                    ImagePoint at) {
-    double least = std::numeric_limits<double>::max();
+    constexpr double beyond_counts = 0.2;
+    AwayFrom away;
     for (const std::size_t path : core) {
         const std::vector<ImagePoint>& points = found[path].path;
+        const ImagePoint way = points.back() - points.front();
+        const double length = std::max(1.0, std::hypot(way.x, way.y));
         for (std::size_t i = 1; i < points.size(); ++i) {
-            least = std::min(least, distance_to(points[i - 1], points[i], at));
+            const ImagePoint off = from_stretch(points[i - 1], points[i], at);
+            const double mm = std::hypot(off.x, off.y) / calibration.px_per_mm();
+            if (mm < away.mm) {
+                const double along = (off.x * way.x + off.y * way.y) / length;
+                const double across = (off.y * way.x - off.x * way.y) / length;
+                away = {mm, std::hypot(across, beyond_counts * along) / calibration.px_per_mm()};
+            }
         }
     }
-    return least / calibration.px_per_mm();
+    return away;
+}
+
+/// The core that a place is on, with true; else the one that it is beside.
+std::pair<std::size_t, bool> core_near(std::span<const WholeCore> cores, std::span<const FoundCore> found,
+                                       const Calibration& calibration, ImagePoint at) {
+    AwayFrom least_on;
+    AwayFrom least_beside;
+    std::optional<std::size_t> on;
+    std::size_t beside = 0;
+    for (std::size_t i = 0; i < cores.size(); ++i) {
+        const AwayFrom away = away_from(cores[i], found, calibration, at);
+        if (away.mm <= 0.5 * found[cores[i].front()].width_mm && away.mm < least_on.mm) {
+            least_on = away;
+            on = i;
+        }
+        if (away.as_label_mm < least_beside.as_label_mm) {
+            least_beside = away;
+            beside = i;
+        }
+    }
+    return {on.value_or(beside), on.has_value()};
 }
 
 std::string cores_in_words(std::size_t count) {
@@ -163,15 +198,7 @@ Outcome<std::vector<std::size_t>> cores_at(std::span<const std::optional<ScanPla
         std::size_t core = 0;
         bool is_on_it = false;
         if (at != nullptr) {
-            double least = std::numeric_limits<double>::max();
-            for (std::size_t i = 0; i < cores.size(); ++i) {
-                const double distance = distance_to(cores[i], found, calibration, *at);
-                if (distance < least) {
-                    least = distance;
-                    core = i;
-                    is_on_it = distance <= 0.5 * found[cores[i].front()].width_mm;
-                }
-            }
+            std::tie(core, is_on_it) = core_near(cores, found, calibration, *at);
         }
         if (!is_on_it && cores.size() != places.size()) {
             return tl::unexpected(other_number(scan, cores.size(), places.size()));

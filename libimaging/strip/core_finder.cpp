@@ -1,5 +1,6 @@
 #include "libimaging/strip/core_finder.h"
 
+#include "libimaging/code/code_reader.h"
 #include "libimaging/robust/median.h"
 #include "libimaging/strip/core_texture.h"
 
@@ -185,9 +186,28 @@ void drop_slivers(std::vector<CoreOutline>& cores, double px_per_mm) {
     });
 }
 
+/// A picture with even paper where codes are: they look as lively as wood, and may lie in line with a core.
+cv::Mat without_codes(const cv::Mat& picture) {
+    constexpr double paper = 225.0;
+    constexpr double with_rim = 0.75; // of the code's side, to each side of its middle: turned by 45 degrees it fits
+    const std::vector<CodeOnScan> codes = read_codes(picture);
+    if (codes.empty()) {
+        return picture;
+    }
+    cv::Mat covered = picture.clone();
+    for (const CodeOnScan& code : codes) {
+        const auto half = static_cast<int>(std::ceil(with_rim * code.side));
+        const cv::Point middle(static_cast<int>(code.at.x), static_cast<int>(code.at.y));
+        const cv::Rect square(middle - cv::Point(half, half), cv::Size(2 * half + 1, 2 * half + 1));
+        covered(square & cv::Rect({0, 0}, picture.size())).setTo(cv::Scalar::all(paper));
+    }
+    return covered;
+}
+
 } // namespace
 
-std::vector<CoreOutline> outline_cores(const cv::Mat& picture, double px_per_mm) {
+std::vector<CoreOutline> outline_cores(const cv::Mat& whole_picture, double px_per_mm) {
+    const cv::Mat picture = without_codes(whole_picture);
     std::vector<CoreOutline> cores = along_rows(picture, px_per_mm);
     cv::Mat turned;
     cv::transpose(picture, turned);

@@ -19,8 +19,9 @@ struct CoreOutline {
 };
 
 /// Finds the cores of a scan: long stretches whose texture runs across them. Tilted by a few degrees and slightly bowed
-/// ones too, lying along or across the scan; mounts (their grain runs along), rulers (evenly spaced lines) and labels
-/// are left out. Sorted from top to bottom, then from left to right. An empty answer means that no core was seen.
+/// ones too, lying along or across the scan; mounts (their grain runs along), rulers (evenly spaced lines), labels
+/// and codes are left out. Sorted from top to bottom, then from left to right. An empty answer means that no core was
+/// seen.
 [[nodiscard]] Outcome<std::vector<CoreOutline>> outline_cores(const ScanFile& scan, const Calibration& calibration,
                                                               const Work& work = {});
 

@@ -61,6 +61,16 @@ TEST_F(LabelsCommand, NothingIsWrittenOverAndNothingByHalves) {
     EXPECT_TRUE(bytes_of(folder.file("there.pdf")).starts_with("%PDF-"));
 }
 
+TEST_F(LabelsCommand, AUsedSheetIsBegunInItsMiddle) {
+    EXPECT_EQ(run("labels sheet.csv --out a.pdf --from-label 24"), 0) << bytes_of(folder.file("said.log"));
+    EXPECT_NE(text("a.pdf"), "");
+    for (const char* wrong : {"0", "25", "-1", "two"}) {
+        EXPECT_EQ(run("labels sheet.csv --out b.pdf --from-label " + std::string(wrong)), 2) << wrong;
+    }
+    EXPECT_EQ(run("labels sheet.csv --field-sheet f.pdf --from-label 5"), 2);
+    EXPECT_FALSE(is_there("b.pdf") || is_there("f.pdf"));
+}
+
 TEST_F(LabelsCommand, AnEmptyFieldSheetNeedsNoCores) {
     EXPECT_EQ(run("labels --field-sheet f.pdf"), 0) << bytes_of(folder.file("said.log"));
     EXPECT_TRUE(is_there("f.pdf"));

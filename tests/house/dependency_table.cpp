@@ -89,14 +89,17 @@ const std::vector<Row>& table() {
         {"libimaging/robust", {}, {}},
         {"libimaging/scan", {"libcore/specimen"}, {OpenCv, Vips, Log, System}},
         {"libimaging/calibrate", {"libcore/specimen", "libimaging/robust", "libimaging/scan"}, {OpenCv, Eigen, Log}},
-        {"libimaging/strip", {"libcore/specimen", "libimaging/robust", "libimaging/scan"}, {OpenCv, Eigen, Log}},
+        // Codes on labels and mounts.
+        {"libimaging/code", {"libcore/specimen", "libimaging/scan"}, {OpenCv, Codes}},
+        // code: what is a code is no core.
+        {"libimaging/strip",
+         {"libcore/specimen", "libimaging/robust", "libimaging/scan", "libimaging/code"},
+         {OpenCv, Eigen, Log}},
         {"libimaging/boundary",
          {"libcore/specimen", "libimaging/robust", "libimaging/scan", "libimaging/strip"},
          {OpenCv, Eigen, Log}},
-        // Codes on labels and mounts, and which core of a scan is which.
-        {"libimaging/label",
-         {"libcore/specimen", "libcore/field", "libimaging/scan", "libimaging/boundary"},
-         {OpenCv, Codes}},
+        // Which core of a scan is which.
+        {"libimaging/label", {"libcore/specimen", "libcore/field", "libimaging/boundary"}, {}},
         {"app", {"libcore", "libimaging", "app"}, {CommandLine, Log}},
         // The commands need no display; what they draw, report/ draws for them.
         {"app/batch", {"libcore", "libimaging", "app/report"}, {CommandLine, Log}},

@@ -1,6 +1,6 @@
 // Codes off pictures: however they lie, however large, several at once, and out of what was made to mislead.
 #include "libcore/field/core_code.h"
-#include "libimaging/label/code_reader.h"
+#include "libimaging/code/code_reader.h"
 #include "tests/label/drawn_code.h"
 #include "tests/support/rendered_scan.h"
 

@@ -76,6 +76,17 @@ TEST_F(ThreeCores, AreGivenByNumberByACodeBesideAndByAPlaceOnThem) {
     EXPECT_EQ(at({ImagePoint{300, 512}}).value(), Order{2}) << "on a core, whatever else is there";
 }
 
+TEST(PlacedCores, ACodeInLineWithACoreIsItsOwn) {
+    // The middle one is short, so that the ends of the others are nearer to its code.
+    const std::vector<FoundCore> found{core({0, 100}, {1000, 100}), core({600, 200}, {900, 200}),
+                                       core({0, 300}, {1000, 300})};
+    const auto cores = whole_cores(found, scale);
+    EXPECT_EQ(cores_at(Places{ImagePoint{-100, 300}, ImagePoint{-100, 200}, ImagePoint{-100, 100}}, cores, found, scale,
+                       "tray.png")
+                  .value(),
+              (Order{2, 1, 0}));
+}
+
 TEST_F(ThreeCores, AreNeverGuessed) {
     const auto two = at({ScanPlace(1), ScanPlace(2)});
     ASSERT_FALSE(two);

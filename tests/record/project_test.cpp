@@ -58,6 +58,22 @@ TEST(Project, FieldDataIsChangedForTheCoreItsTreeAndItsSite) {
     EXPECT_EQ(last.who, "Ida");
 }
 
+TEST(Project, OtherColumnsOfACoreAreChangedTakenAwayAndNotWrittenOver) {
+    const test::TemporaryFolder folder;
+    Project project = made_up_project(folder.file("a.pithward"));
+    const CoreEntry before = project.cores().value().at(0);
+    ASSERT_FALSE(before.core.others.empty());
+    CoreEntry after = before;
+    after.core.others["scan_place"] = "2";
+    after.core.others["weather"] = "sun";
+    after.core.others.erase("Wetter");
+    ASSERT_TRUE(project.put_details(before, after, "Change it", stamp_by("Ida")).has_value());
+    EXPECT_EQ(project.cores().value().at(0), after);
+    EXPECT_FALSE(project.put_details(before, after, "Again", stamp_by("Jon")).has_value())
+        << "it is no longer as before";
+    EXPECT_EQ(project.cores().value().at(0), after);
+}
+
 TEST(Project, FieldDataThatSomebodyElseChangedIsNotWrittenOver) {
     const test::TemporaryFolder folder;
     Project project = made_up_project(folder.file("a.pithward"));

@@ -2,6 +2,8 @@
 #include "app/report/labels/code_picture.h"
 #include "app/report/labels/fitted_text.h"
 #include "app/report/labels/label_sheet.h"
+#include "libcore/field/core_code.h"
+#include "libimaging/code/code_reader.h"
 #include "tests/report/text_of.h"
 #include "tests/support/temporary_folder.h"
 
@@ -67,6 +69,69 @@ TEST(LabelSheet, TheCodesOnThePrintedPageGiveSiteAndCore) {
     EXPECT_TRUE(sheet->without_code.empty());
     EXPECT_EQ(codes_on(sheet->pdf),
               (std::set<std::string>{"HW/HW01A", umlauts + "/1a", hebrew + "/" + hebrew, "HW/" + lengthy}));
+}
+
+/// Codes with their places on a page, printed at a resolution and read as a scan is; of a part of the page in mm.
+std::vector<CodeOnScan> scanned_codes(const std::string& pdf, int page, int dpi, QRect part_mm) {
+    const test::TemporaryFolder folder;
+    const std::string file = folder.write("a.pdf", pdf);
+    const auto px = [dpi](int mm) { return std::to_string(static_cast<int>(mm * dpi / 25.4)); };
+    const std::string command = "pdftoppm -r " + std::to_string(dpi) + " -f " + std::to_string(page) + " -l " +
+                                std::to_string(page) + " -x " + px(part_mm.x()) + " -y " + px(part_mm.y()) + " -W " +
+                                px(part_mm.width()) + " -H " + px(part_mm.height()) + " -gray -singlefile -png '" +
+                                file + "' '" + folder.file("a") + "'";
+    EXPECT_EQ(std::system(command.c_str()), 0);
+    const auto scan = ScanFile::open(folder.file("a.png"));
+    EXPECT_TRUE(scan.has_value());
+    return scan.and_then([](const ScanFile& opened) { return read_codes(opened); }).value_or(std::vector<CodeOnScan>{});
+}
+
+TEST(LabelSheet, OurOwnReaderGivesTheNamesBack) {
+    if (!can_read_pdf()) {
+        GTEST_SKIP() << "pdftoppm is not on this machine";
+    }
+    const std::vector<SheetRow> cores{labelled("HW", "HW01", "HW01A"), labelled("Hill/North", "1", "1/2"),
+                                      labelled(hebrew, hebrew, umlauts + "/" + hebrew), labelled("50%", "t", "%2F")};
+    const auto sheet = label_sheet(cores);
+    ASSERT_TRUE(sheet);
+    std::vector<std::optional<field::CodeNames>> names;
+    for (const CodeOnScan& code : scanned_codes(sheet->pdf, 1, 300, {0, 0, 210, 297})) {
+        names.push_back(field::names_in_code(code.text));
+    }
+    for (const SheetRow& core : cores) {
+        EXPECT_EQ(std::ranges::count(names, field::CodeNames{core.site.id, core.core.id}), 1) << core.core.id;
+    }
+    EXPECT_EQ(names.size(), cores.size());
+    const auto close = scanned_codes(sheet->pdf, 1, 1200, {0, 0, 60, 37});
+    ASSERT_EQ(close.size(), 1U) << "the first label at 1200 dots an inch";
+    EXPECT_EQ(close[0].text, "HW/HW01A");
+}
+
+TEST(LabelSheet, AUsedSheetIsBegunWhereItsLabelsAre) {
+    std::vector<SheetRow> cores;
+    for (int k = 0; k < 4; ++k) {
+        cores.push_back(labelled("HW", "1", "C" + std::to_string(k)));
+    }
+    EXPECT_FALSE(label_sheet(cores, 0));
+    EXPECT_FALSE(label_sheet(cores, 25));
+    const auto sheet = label_sheet(cores, 23); // the middle and the right one of the last row
+    ASSERT_TRUE(sheet);
+    if (!can_read_pdf()) {
+        GTEST_SKIP() << "pdftoppm is not on this machine";
+    }
+    const auto first = scanned_codes(sheet->pdf, 1, 300, {0, 0, 210, 297});
+    ASSERT_EQ(first.size(), 2U);
+    constexpr double px_per_mm = 300.0 / 25.4;
+    for (const CodeOnScan& code : first) {
+        EXPECT_GT(code.at.y, 7 * 37.1 * px_per_mm);
+        EXPECT_NEAR(code.at.x, (code.text == "HW/C0" ? 70.0 + 18.5 : 140.0 + 18.5) * px_per_mm, 3.0 * px_per_mm)
+            << code.text;
+    }
+    const auto second = scanned_codes(sheet->pdf, 2, 300, {0, 0, 210, 297});
+    ASSERT_EQ(second.size(), 2U);
+    for (const CodeOnScan& code : second) {
+        EXPECT_LT(code.at.y, 37.1 * px_per_mm) << "the next page is whole";
+    }
 }
 
 TEST(LabelSheet, EveryIdentifierStandsInTheText) {

@@ -9,6 +9,7 @@ enum class ActionId {
     Open,
     OpenProject,
     NewProject,
+    SettleScans,
     MeasureAll,
     WriteReport,
     WritePackage,

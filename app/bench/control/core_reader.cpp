@@ -6,6 +6,7 @@
 #include "libcore/measure/measure.h"
 #include "libcore/pith/published.h"
 #include "libcore/specimen/width_series.h"
+#include "libimaging/label/placed_cores.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -20,12 +21,11 @@ Work part_of(const Work& work, double from, double to) {
     return Work{work.stop, [work, from, to](double done) { work.report(from + (to - from) * done); }};
 }
 
-/// The sheet has one row for a scan, so what it says of the outer end holds only where the scan has one core (or the
-/// two sides of one that goes past the pith).
-void tell_field_data(ReadingRequest& request, const FieldData& field, std::size_t cores) {
-    constexpr std::size_t sides_of_one = 2;
+/// The row of one core is at hand, so what it says of the outer end holds only where the scan has one core, be it one
+/// that goes past the pith and has two sides.
+void tell_field_data(ReadingRequest& request, const FieldData& field, std::size_t whole_cores) {
     request.wood = field.tree.wood;
-    if (cores <= sides_of_one) {
+    if (whole_cores == 1) {
         request.outer = field.core.outer;
         if (const auto year = dating::bark_year(field.site, field.tree, field.core, field.core.outer)) {
             request.last_year = *year;
@@ -59,13 +59,14 @@ ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, con
         return result;
     }
     const double each = (1.0 - share_of_finding) / static_cast<double>(std::max<std::size_t>(1, found->size()));
+    const std::size_t whole = whole_cores(*found, calibration).size();
     double from = share_of_finding;
     const std::string stem = std::filesystem::path(scan.name()).stem().string();
     for (std::size_t i = 0; i < found->size() && !work.stopped(); ++i) {
         const FoundCore& core = (*found)[i];
         ReadingRequest request = request_for(core, scan.name(), calibration);
         if (scan.field) {
-            tell_field_data(request, *scan.field, found->size());
+            tell_field_data(request, *scan.field, whole);
         }
         auto read = read_path(scan, request, core.width_mm, found->size() == 1, part_of(work, from, from + each));
         from += each;

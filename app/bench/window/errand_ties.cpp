@@ -32,8 +32,10 @@ void MainWindow::ask_for_new_project() {
             [this](const QString& sheet, const QString& scans, const QString& project) {
                 const QString who = QString::fromStdString(control_.model().stamp().who);
                 errand_.run(tr("Making the project"),
-                            {"create", project, "--sheet", sheet, "--scans", scans, "--by", who}, 0,
-                            [this, project] { desk_.open(project); });
+                            {"create", project, "--sheet", sheet, "--scans", scans, "--by", who}, 0, [this, project] {
+                                settle_when_opened_ = true;
+                                desk_.open(project);
+                            });
             });
     dialog->open();
 }

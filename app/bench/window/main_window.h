@@ -110,6 +110,10 @@ private:
     void ask_for_project();
     void bind_errands();
     void ask_for_new_project();
+    void bind_settling();
+    void settle_scans();
+    /// Shows what is to be settled of a project's scans, if anything is.
+    void settle_what_is_open();
     void measure_all();
     /// A command that writes a file of the project, which is asked for.
     struct OutputErrand {
@@ -209,6 +213,7 @@ private:
     };
     std::optional<Goal> goal_;
     std::function<void()> when_shown_; ///< What is to be done on a scan as soon as it is shown.
+    bool settle_when_opened_ = false;  ///< A project was just made: what of its scans doesn't match is to be shown.
     bool closing_ = false;             ///< The window is to close when all is written.
 };
 

@@ -72,6 +72,7 @@ void MainWindow::bind_actions() {
     bind_review();
     bind_site();
     bind_errands();
+    bind_settling();
 }
 
 void MainWindow::tie_parts() {

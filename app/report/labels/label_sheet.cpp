@@ -18,7 +18,7 @@ namespace {
 
 constexpr std::size_t labels_across = 3;
 constexpr std::size_t labels_down = 8;
-constexpr std::size_t labels_a_page = labels_across * labels_down;
+static_assert(labels_across * labels_down == labels_a_page);
 constexpr std::size_t most_labels = 20'000;
 constexpr std::size_t name_letters_in_fault = 60;
 
@@ -93,18 +93,24 @@ void paint_cuts(QPainter& painter) {
 
 } // namespace
 
-Outcome<LabelSheet> label_sheet(std::span<const formats::SheetRow> cores) {
+Outcome<LabelSheet> label_sheet(std::span<const formats::SheetRow> cores, std::size_t from_label) {
     if (cores.empty() || cores.size() > most_labels) {
         return fail("", cores.empty() ? "there is no core to make a label for" : "these are more than 20,000 labels",
                     cores.empty() ? "give a field sheet or a project with cores" : "make them in several parts");
     }
+    if (from_label < 1 || from_label > labels_a_page) {
+        return fail("", "a page has no label " + std::to_string(from_label),
+                    "give 1 to 24, counted row by row from the upper left");
+    }
     const OffscreenGui gui;
+    const std::size_t used = from_label - 1; // places of the first page that stay empty
     LabelSheet sheet;
     const auto paint = [&](QPainter& painter, std::size_t page) {
         paint_cuts(painter);
         const std::size_t first = page * labels_a_page;
-        for (std::size_t k = first; k < std::min(cores.size(), first + labels_a_page); ++k) {
-            const std::size_t place = k - first;
+        for (std::size_t k = first < used ? 0 : first - used; k < std::min(cores.size(), first + labels_a_page - used);
+             ++k) {
+            const std::size_t place = k + used - first;
             const std::size_t down = place / labels_across;
             const QPointF at(label_breadth * static_cast<double>(place % labels_across),
                              label_height * static_cast<double>(down));
@@ -120,7 +126,7 @@ Outcome<LabelSheet> label_sheet(std::span<const formats::SheetRow> cores) {
             }
         }
     };
-    const std::size_t pages = (cores.size() + labels_a_page - 1) / labels_a_page;
+    const std::size_t pages = (cores.size() + used + labels_a_page - 1) / labels_a_page;
     auto pdf = printed_pages("Labels", PaperTurn::Upright, pages, paint);
     if (!pdf) {
         return tl::unexpected(std::move(pdf.error()));

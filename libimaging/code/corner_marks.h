@@ -18,7 +18,7 @@ struct CornerMark {
 /// Dark (255) and light (0) of a grey picture, by the mean of what is around each pixel.
 [[nodiscard]] cv::Mat dark_pixels(const cv::Mat& grey);
 
-/// What looks like a corner of a code in a picture of dark (255) and light (0), turned however; at most 300.
+/// What looks like a corner of a code in a picture of dark (255) and light (0), turned however; at most 1000.
 [[nodiscard]] std::vector<CornerMark> corner_marks(const cv::Mat& dark);
 
 /// How many places of all rows look like the middle of a corner, along the row alone. It bounds what a reader of codes
@@ -31,7 +31,7 @@ struct CodeSquare {
     double module = 0.0;
 };
 
-/// The squares that three of the marks span, each two of whose sides are alike and square to each other; at most 200.
+/// The squares that three of the marks span, each two of whose sides are alike and square to each other; at most 600.
 [[nodiscard]] std::vector<CodeSquare> code_squares(const std::vector<CornerMark>& marks);
 
 } // namespace pithward::label

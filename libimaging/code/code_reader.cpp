@@ -1,8 +1,8 @@
 #define ZX_USE_UTF8 1 // the library's texts as UTF-8, not as wide letters
 
-#include "libimaging/label/code_reader.h"
+#include "libimaging/code/code_reader.h"
 
-#include "libimaging/label/corner_marks.h"
+#include "libimaging/code/corner_marks.h"
 
 #include <ZXing/ReadBarcode.h>
 #include <opencv2/imgproc.hpp>
@@ -73,7 +73,8 @@ std::vector<CodeOnScan> codes_in(const cv::Mat& grey, const CodeSquare& square) 
     cv::Mat by_all;
     cv::threshold(part, by_all, 0, 255, cv::THRESH_BINARY_INV | cv::THRESH_OTSU);
     std::vector<CodeOnScan> codes;
-    for (const cv::Mat& dark : {by_all, label::dark_pixels(part)}) {
+    for (cv::Mat dark : {by_all, label::dark_pixels(part)}) {
+        cv::medianBlur(dark, dark, 3); // specks make work and no code
         for (const ZXing::Result& one : read_by_library(dark)) {
             std::string text = one.text();
             if (!one.isValid() || text.empty() || text.size() > longest_text) {
@@ -122,6 +123,7 @@ std::vector<CodeOnScan> read_codes(const cv::Mat& picture) {
         cv::cvtColor(picture, grey, cv::COLOR_RGB2GRAY);
     }
     std::vector<CodeOnScan> codes;
+    int tries = 600; // of all levels: what was made to mislead has an end
     double reduced = 1.0;
     for (int level = 0; level < levels && std::min(grey.rows, grey.cols) >= least_side; ++level) {
         for (const CodeSquare& square : label::code_squares(label::corner_marks(label::dark_pixels(grey)))) {
@@ -129,7 +131,9 @@ std::vector<CodeOnScan> read_codes(const cv::Mat& picture) {
             const CodeSquare in_picture{{square.box.x * reduced, square.box.y * reduced, square.box.width * reduced,
                                          square.box.height * reduced},
                                         square.module * reduced};
-            if (std::ranges::any_of(codes, [&](const CodeOnScan& code) { return covers(code, in_picture); })) {
+            const bool known =
+                std::ranges::any_of(codes, [&](const CodeOnScan& code) { return covers(code, in_picture); });
+            if (known || --tries < 0) {
                 continue;
             }
             for (CodeOnScan& code : codes_in(grey, square)) {

@@ -1,4 +1,4 @@
-#include "libimaging/label/corner_marks.h"
+#include "libimaging/code/corner_marks.h"
 
 #include <opencv2/imgproc.hpp>
 
@@ -12,19 +12,21 @@ namespace pithward::label {
 
 namespace {
 
-constexpr std::size_t most_marks = 300;
-constexpr std::size_t most_squares = 200;
+constexpr std::size_t most_marks = 1000;
+constexpr std::size_t most_mates = 100;
+constexpr std::size_t most_squares = 600;
 constexpr double mark_modules = 7.0;
-constexpr double least_module_px = 1.6; ///< Smaller squares can't be told apart.
+constexpr double least_sought_px = 1.6; ///< Smaller squares can't be told apart ...
+constexpr double least_read_px = 1.0;   ///< ... but the library tries.
 
 /// Breadths of five stretches in turn dark and light.
 using Five = std::array<int, 5>;
 
-bool is_mark(const Five& run) {
+bool is_mark(const Five& run, double least_module_px) {
     const int total = run[0] + run[1] + run[2] + run[3] + run[4];
     const double module = total / mark_modules;
     const auto near = [&](int breadth, double modules) {
-        const double slack = 0.35 * modules * module + 1.0; // a pixel by where the edges fall
+        const double slack = std::max(0.5, 0.35 * modules) * module + 1.0; // a pixel by where the edges fall
         return std::abs(breadth - modules * module) <= slack;
     };
     return module >= least_module_px && run[0] > 0 && run[4] > 0 && near(run[0], 1.0) && near(run[1], 1.0) &&
@@ -32,7 +34,8 @@ bool is_mark(const Five& run) {
 }
 
 /// Calls `seen` with the run and the middle of each five stretches of a row that look like a mark.
-void each_run(const std::uint8_t* row, int width, const std::function<void(const Five& run, double middle)>& seen) {
+void each_run(const std::uint8_t* row, int width, double least_module_px,
+              const std::function<void(const Five& run, double middle)>& seen) {
     Five run{};
     int stretches = 0;
     int start = 0;
@@ -43,7 +46,7 @@ void each_run(const std::uint8_t* row, int width, const std::function<void(const
         std::rotate(run.begin(), run.begin() + 1, run.end());
         run.back() = x - start;
         ++stretches;
-        if (row[x - 1] != 0 && stretches >= static_cast<int>(run.size()) && is_mark(run)) {
+        if (row[x - 1] != 0 && stretches >= static_cast<int>(run.size()) && is_mark(run, least_module_px)) {
             seen(run, x - run[4] - run[3] - 0.5 * run[2] - 0.5);
         }
         start = x;
@@ -80,7 +83,7 @@ std::optional<double> middle_of_column(const cv::Mat& dark, int x, int y, double
     const int below = run[2] - above;
     ++run[2];
     const double total = run[0] + run[1] + run[2] + run[3] + run[4];
-    if (!is_mark(run) || total > 1.6 * total_px || total_px > 1.6 * total) {
+    if (!is_mark(run, least_sought_px) || total > 1.6 * total_px || total_px > 1.6 * total) {
         return std::nullopt;
     }
     return y + 0.5 * (below - above);
@@ -103,7 +106,7 @@ cv::Mat dark_pixels(const cv::Mat& grey) {
 std::vector<CornerMark> corner_marks(const cv::Mat& dark) {
     std::vector<CornerMark> marks;
     for (int y = 0; y < dark.rows && marks.size() < most_marks; ++y) {
-        each_run(dark.ptr<std::uint8_t>(y), dark.cols, [&](const Five& run, double middle) {
+        each_run(dark.ptr<std::uint8_t>(y), dark.cols, least_sought_px, [&](const Five& run, double middle) {
             const double total = run[0] + run[1] + run[2] + run[3] + run[4];
             const double module = total / mark_modules;
             const auto at_x = static_cast<int>(std::lround(middle));
@@ -124,7 +127,8 @@ std::vector<CornerMark> corner_marks(const cv::Mat& dark) {
 int corner_like_runs(const cv::Mat& dark) {
     int count = 0;
     for (int y = 0; y < dark.rows; ++y) {
-        each_run(dark.ptr<std::uint8_t>(y), dark.cols, [&](const Five& /*run*/, double /*middle*/) { ++count; });
+        each_run(dark.ptr<std::uint8_t>(y), dark.cols, least_read_px,
+                 [&](const Five& /*run*/, double /*middle*/) { ++count; });
     }
     return count;
 }
@@ -139,7 +143,8 @@ std::vector<CodeSquare> code_squares(const std::vector<CornerMark>& marks) {
         for (const CornerMark& mate : marks) {
             const double apart = distance(corner.at, mate.at) / corner.module;
             const double ratio = mate.module / corner.module;
-            if (&mate != &corner && apart > shortest && apart < longest && ratio > 0.6 && ratio < 1.6) {
+            if (&mate != &corner && mates.size() < most_mates && apart > shortest && apart < longest && ratio > 0.6 &&
+                ratio < 1.6) {
                 mates.push_back(&mate);
             }
         }
