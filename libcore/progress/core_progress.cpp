@@ -85,7 +85,7 @@ Step next_step(const CoreFacts& facts) {
         return facts.scan_named && facts.scan_there ? Step::Measure : Step::FindScan;
     }
     const ReadingFacts& reading = *facts.reading;
-    if (reading.open_findings > 0) {
+    if (with_analyst(reading) && reading.open_findings > 0) {
         return Step::Settle;
     }
     if (with_analyst(reading) && unconfirmed(reading) > 0) {

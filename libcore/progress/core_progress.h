@@ -89,7 +89,8 @@ struct CoreProgress {
 /// How far a core is, what stands against it and what comes next.
 ///
 /// 1. A core without a reading waits for its scan, then to be measured.
-/// 2. Open findings come first, whatever the state; then what is not confirmed, of a reading that is not marked yet.
+/// 2. Then come open findings, then what nobody has confirmed; once a reading is marked, both are for the second
+/// person.
 /// 3. A slip, a shift of all years, or missing years where dating can tell them come before the reading is said to be
 ///    done, and also after it was passed: they change what was looked at.
 /// 4. A reading is done with when it is passed and nothing of the above is left.

@@ -48,6 +48,12 @@ TEST(CoreProgress, WhatIsReturnedGoesBackToItsAnalyst) {
     EXPECT_EQ(core_progress(measured({State::Returned, 100, 100, 0})).next, Step::SayDone);
 }
 
+TEST(CoreProgress, WhatIsOpenInAMarkedReadingIsForTheSecondPerson) {
+    const CoreProgress progress = core_progress(measured({State::Marked, 100, 90, 1}));
+    EXPECT_EQ(progress.next, Step::Review);
+    EXPECT_EQ(progress.at(Stage::Confirmed), HowFar::WantsLook);
+}
+
 TEST(CoreProgress, ASlipIsLookedAtAlsoInAReadingThatWasPassed) {
     CoreFacts facts = measured({State::Passed, 100, 100, 0});
     facts.dating = DatingFacts{.slips = 1, .shift = 0, .can_be_dated = false};

@@ -83,6 +83,7 @@ enum class ActionId {
     ShowBench,
     ShowReview,
     ShowSite,
+    ShowProgress,
     ShowHistory,
     CompareReadings,
     PassQueued,
