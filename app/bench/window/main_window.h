@@ -130,6 +130,10 @@ private:
     void ask_where(const OutputErrand& errand);
     void ask_for_report();
     void ask_for_package();
+    /// What the package that was just written lacks, as a list.
+    void show_missing();
+    /// Shows where a column of the field sheet is filled in, for a core where one is named.
+    void fill_in(const QString& core, const QString& column);
     [[nodiscard]] QString project_file() const;
     void ask_who();
     /// Shows which scan leads where, and asks whether it may be read.
@@ -201,7 +205,8 @@ private:
     QLabel* cores_heading_ = nullptr;
     QMenu* recent_ = nullptr;
     WindowMemory* memory_ = nullptr;
-    QStringList noted_; ///< Opened since the window came up.
+    QStringList missing_; ///< What the package that is being written lacks.
+    QStringList noted_;   ///< Opened since the window came up.
     QStackedWidget* pages_ = nullptr;
     QLabel* hint_;
     QLabel* zoom_;
