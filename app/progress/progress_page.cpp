@@ -3,6 +3,7 @@
 #include "app/progress/progress_words.h"
 #include "app/progress/stage_bars.h"
 #include "app/progress/strip_shelf.h"
+#include "libcore/record/scans_in_place.h"
 
 #include <QCheckBox>
 #include <QComboBox>
@@ -37,19 +38,21 @@ void ProgressPage::refresh() {
 
 void ProgressPage::look_for_scans() {
     using Names = std::set<std::string>;
-    desk_.store().ask<Names>([cores = desk_.overview().cores](
-                                 record::Project& project) -> Outcome<Names> { return scans_in_place(project, cores); },
-                             [this, number = ++asked_](Outcome<Names> names) {
-                                 if (number != asked_) {
-                                     return;
-                                 }
-                                 if (!names) {
-                                     emit told(QString::fromStdString(names.error().line()));
-                                 } else if (scans_there_ != *names) {
-                                     scans_there_ = std::move(*names);
-                                     put_rows();
-                                 }
-                             });
+    desk_.store().ask<Names>(
+        [cores = desk_.overview().cores](record::Project& project) -> Outcome<Names> {
+            return record::scans_in_place(project.folder(), cores);
+        },
+        [this, number = ++asked_](Outcome<Names> names) {
+            if (number != asked_) {
+                return;
+            }
+            if (!names) {
+                emit told(QString::fromStdString(names.error().line()));
+            } else if (scans_there_ != *names) {
+                scans_there_ = std::move(*names);
+                put_rows();
+            }
+        });
 }
 
 void ProgressPage::put_rows() {

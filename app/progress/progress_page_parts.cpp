@@ -124,7 +124,8 @@ void ProgressPage::build_table() {
     table_->setItemDelegate(new ProgressDelegate(
         [this](const QModelIndex& index, QSize pixels) {
             const ProgressRow* shown = row_at(index);
-            return shown != nullptr ? strips_->strip(shown->core, shown->read, pixels) : QImage();
+            const bool known = shown != nullptr && (shown->read || !shown->reading); // else its path is on its way
+            return known ? strips_->strip(shown->core, shown->read, pixels) : QImage();
         },
         table_));
     QHeaderView* header = table_->horizontalHeader();
@@ -137,12 +138,13 @@ void ProgressPage::build_table() {
     const int letter = table_->fontMetrics().averageCharWidth();
     const auto set = [&](int column, int letters) { header->resizeSection(column, letters * letter); };
     set(ProgressModel::Name, 12);
-    set(ProgressModel::Tree, 20);
+    set(ProgressModel::Tree, 22);
     set(ProgressModel::Wood, 34);
     for (int i = 0; i < 5; ++i) {
         set(ProgressModel::FirstStage + i, 18);
     }
-    set(ProgressModel::Against, 40);
+    set(ProgressModel::FirstStage + static_cast<int>(progress::Stage::Dated), 24);
+    set(ProgressModel::Against, 38);
     header->setStretchLastSection(true);
 }
 

@@ -1,7 +1,6 @@
 #include "app/progress/progress_rows.h"
 
 #include "app/site/site_dating.h"
-#include "libcore/record/scan_search.h"
 
 #include <algorithm>
 #include <map>
@@ -10,18 +9,8 @@ namespace pithward::bench {
 
 namespace {
 
-Reading::State state_of_entry(const std::string& name) {
-    using enum Reading::State;
-    for (const Reading::State state : {Marked, Passed, Returned}) {
-        if (name == word(state)) {
-            return state;
-        }
-    }
-    return Proposed;
-}
-
 progress::ReadingFacts facts_of(const record::ReadingEntry& entry) {
-    return {state_of_entry(entry.state), entry.boundaries, entry.looked_at + entry.in_bulk, entry.open_findings};
+    return {progress::state_of(entry.state), entry.boundaries, entry.looked_at + entry.in_bulk, entry.open_findings};
 }
 
 /// What dating says of each reading, as it was at a revision.
@@ -55,18 +44,6 @@ void put_rings(ProgressRow& row) {
 }
 
 } // namespace
-
-std::set<std::string> scans_in_place(const record::Project& project, const std::vector<record::CoreEntry>& cores) {
-    std::set<std::string> there;
-    for (const record::CoreEntry& core : cores) {
-        const std::string& scan = core.core.scan;
-        std::error_code error;
-        if (!scan.empty() && (!record::stays_inside(scan) || std::filesystem::exists(project.folder() / scan, error))) {
-            there.insert(scan);
-        }
-    }
-    return there;
-}
 
 std::vector<ProgressRow> progress_rows(const ProjectOverview& overview, const SiteCores& seen, const SiteDating* dating,
                                        const std::set<std::string>& scans_there) {

@@ -24,11 +24,6 @@ struct ProgressRow {
     std::optional<int> last_year;
 };
 
-/// The names of scans whose files are at their places in the project's folder; those that lead outside count as there,
-/// since nobody looks there unasked. For the store's thread.
-[[nodiscard]] std::set<std::string> scans_in_place(const record::Project& project,
-                                                   const std::vector<record::CoreEntry>& cores);
-
 /// A row for each core, in the order of the field sheet. `dating` may be null; what it says of a reading counts while
 /// the reading is the one that was dated.
 [[nodiscard]] std::vector<ProgressRow> progress_rows(const ProjectOverview& overview, const SiteCores& seen,

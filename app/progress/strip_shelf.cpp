@@ -4,6 +4,7 @@
 #include "app/progress/core_strip.h"
 
 #include <algorithm>
+#include <bit>
 #include <cstring>
 #include <mutex>
 
@@ -43,9 +44,10 @@ QImage reduced(const OpenedScan& scan, int reduction, const Work& work) {
     return scan.coarse(reduction, part, work) ? whole : QImage();
 }
 
+/// A power of two, as scans are streamed by.
 int reduction_of(const Scan& header) {
-    const int longer = std::max(header.width, header.height);
-    return std::max(1, std::min({longer / scan_side, header.width, header.height}));
+    const int most = std::min({std::max(header.width, header.height) / scan_side, header.width, header.height});
+    return static_cast<int>(std::bit_floor(static_cast<unsigned>(std::max(1, most))));
 }
 
 } // namespace

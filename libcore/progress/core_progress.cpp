@@ -140,6 +140,15 @@ SiteProgress site_progress(std::span<const CoreProgress> cores) {
     return site;
 }
 
+Reading::State state_of(std::string_view word) {
+    for (const State state : {State::Marked, State::Passed, State::Returned}) {
+        if (word == pithward::word(state)) {
+            return state;
+        }
+    }
+    return State::Proposed;
+}
+
 std::string word(Step step) {
     switch (step) {
     case Step::FindScan:

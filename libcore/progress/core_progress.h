@@ -7,6 +7,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace pithward::progress {
@@ -110,6 +111,9 @@ struct SiteProgress {
 /// What comes next for the site is what most other work waits for: to measure, then what the analysts do in its order,
 /// then the review, then the report. A scan that is missing holds nothing up: it is next only where nothing else is.
 [[nodiscard]] SiteProgress site_progress(std::span<const CoreProgress> cores);
+
+/// The state of a reading by its word; Proposed where there is no such word.
+[[nodiscard]] Reading::State state_of(std::string_view word);
 
 /// "find its scan", "measure", "settle findings", ...
 [[nodiscard]] std::string word(Step step);

@@ -88,6 +88,13 @@ TEST(CoreProgress, AReadingWhoseScanHasGoneIsStillMeasured) {
     EXPECT_EQ(progress.against, (std::vector<Objection>{{Kind::ScanGone, 0}, {Kind::Unconfirmed, 60}}));
 }
 
+TEST(CoreProgress, EachStateIsKnownByItsWord) {
+    for (const State state : {State::Proposed, State::Marked, State::Passed, State::Returned}) {
+        EXPECT_EQ(state_of(word(state)), state);
+    }
+    EXPECT_EQ(state_of("unheard of"), State::Proposed);
+}
+
 TEST(SiteProgress, WhatMostWaitsForComesFirstAndAMissingScanHoldsNothingUp) {
     CoreFacts missing;
     CoreFacts there;

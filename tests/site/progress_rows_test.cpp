@@ -3,6 +3,7 @@
 #include "app/progress/progress_rows.h"
 #include "app/progress/progress_words.h"
 #include "app/project/overview.h"
+#include "libcore/record/scans_in_place.h"
 #include "tests/app/fake_scan.h"
 #include "tests/site/site_project.h"
 
@@ -63,7 +64,7 @@ TEST_F(ProgressRows, TellScansThatAreGoneAndLookNowhereElse) {
     auto cores = project.cores().value();
     cores[2].core.scan.clear();
     cores[3].core.scan = "../../elsewhere.png";
-    const auto there = scans_in_place(project, cores);
+    const auto there = record::scans_in_place(project.folder(), cores);
     EXPECT_TRUE(there.contains("scans/T10a.png"));
     EXPECT_FALSE(there.contains("scans/T11a.png"));
     EXPECT_FALSE(there.contains(""));
@@ -75,7 +76,7 @@ TEST_F(ProgressRows, SayTheSameAsTheReadings) {
     const auto overview = read_overview(project).value();
     SiteShelf shelf;
     const auto seen = shelf.cores(project).value();
-    const auto rows = progress_rows(overview, seen, nullptr, scans_in_place(project, overview.cores));
+    const auto rows = progress_rows(overview, seen, nullptr, record::scans_in_place(project.folder(), overview.cores));
     ASSERT_EQ(rows.size(), 8U);
     EXPECT_EQ(rows[0].rings, 99) << "two rings were taken as one";
     EXPECT_EQ(rows[0].last_year, 2020);
