@@ -2,7 +2,7 @@
 
 #include "app/batch/index_arguments.h"
 #include "app/batch/output_files.h"
-#include "app/batch/series_input.h"
+#include "app/batch/project_series.h"
 #include "app/report/dating_pictures.h"
 #include "libcore/dating/chronology.h"
 #include "libcore/formats/chronology_files.h"
@@ -57,7 +57,7 @@ Exit run(const ChronologyArguments& arguments, const CommonOptions& common) {
     if (!options) {
         return report(options.error());
     }
-    auto input = read_series(arguments.series);
+    auto input = read_series_or_project(arguments.series);
     if (!input) {
         return report(input.error());
     }
@@ -92,7 +92,7 @@ std::function<Exit()> attach_chronology(CLI::App& parser, const CommonOptions& c
     for (const ChronologyFormat& format : chronology_formats()) {
         endings += (endings.empty() ? "" : ", ") + std::string(format.extension) + " " + format.name;
     }
-    parser.add_option("SERIES", arguments->series, "Files of series, of any series format")->required();
+    parser.add_option("SERIES", arguments->series, "Files of series, of any series format, or a project")->required();
     parser.add_option("--out", arguments->out, "File to write: " + endings)->required();
     parser.add_option("--picture", arguments->picture,
                       "File for a picture of it, with depth and signal: .svg, .png or .pdf");

@@ -10,6 +10,7 @@
 #include "libcore/formats/climate_csv.h"
 #include "libcore/formats/climate_json.h"
 #include "libcore/formats/text_input.h"
+#include "libcore/record/project.h"
 #include "libcore/results/climate_response.h"
 
 #include <algorithm>
@@ -26,7 +27,7 @@ namespace {
 struct ClimateArguments {
     std::vector<std::string> series;
     std::string climate;
-    std::string hemisphere = "north";
+    std::string hemisphere; ///< Empty: that of the project's site, else north.
     std::string json;
     std::string picture;
     IndexArguments index{"exponential", "no"};
@@ -41,16 +42,6 @@ Outcome<void> check_climate_files(const ClimateArguments& arguments, const Commo
     std::vector<std::string> inputs = arguments.series;
     inputs.push_back(arguments.climate);
     return check_outputs(outputs, inputs, common.force);
-}
-
-Outcome<SeriesInput> series_of_files(const std::vector<std::string>& files) {
-    if (std::ranges::none_of(files, is_project)) {
-        return read_series(files);
-    }
-    if (files.size() > 1) {
-        return fail(files.front(), "a project is taken alone", "name it alone, or export its series first");
-    }
-    return read_project_series(files.front()).map([](ProjectSeries read) { return std::move(read.input); });
 }
 
 void print_correlation(const results::WindowCorrelation& one) {
@@ -102,13 +93,30 @@ Outcome<std::vector<OutputBytes>> climate_outputs(const ClimateArguments& argume
     return outputs;
 }
 
+/// As told, else by the latitude of the project's site.
+Outcome<results::Hemisphere> hemisphere_of(const ClimateArguments& arguments) {
+    if (!arguments.hemisphere.empty()) {
+        return arguments.hemisphere == "south" ? results::Hemisphere::South : results::Hemisphere::North;
+    }
+    if (!is_project(arguments.series.front())) {
+        return results::Hemisphere::North;
+    }
+    return record::Project::open(arguments.series.front(), record::Project::Access::Read)
+        .and_then([](const record::Project& project) { return project.cores(); })
+        .map([](const std::vector<record::CoreEntry>& cores) {
+            const auto south = std::ranges::count_if(
+                cores, [](const record::CoreEntry& core) { return core.site.latitude.value_or(0.0) < 0.0; });
+            return 2 * south > std::ssize(cores) ? results::Hemisphere::South : results::Hemisphere::North;
+        });
+}
+
 Exit hold_against_climate(const ClimateArguments& arguments, const CommonOptions& common) {
     if (const auto free = check_climate_files(arguments, common); !free) {
         return report(free.error());
     }
     const auto options = index_options(arguments.index);
     const auto climate = options ? climate_of_file(arguments.climate) : tl::unexpected(options.error());
-    auto input = climate ? series_of_files(arguments.series) : tl::unexpected(climate.error());
+    auto input = climate ? read_series_or_project(arguments.series) : tl::unexpected(climate.error());
     if (!input) {
         return report(input.error());
     }
@@ -122,8 +130,15 @@ Exit hold_against_climate(const ClimateArguments& arguments, const CommonOptions
     for (const dating::TreeSeries& series : input->undated) {
         remarks.push_back("series " + series.id + " has no calendar years and is left out");
     }
-    const auto hemisphere = arguments.hemisphere == "south" ? results::Hemisphere::South : results::Hemisphere::North;
-    const results::ClimateResponse response = results::climate_response(values_of(made), *climate, hemisphere);
+    if (input->dated.size() == 1) {
+        remarks.push_back(
+            "this is one series only: nothing bears out its years, and what is its own is not averaged out");
+    }
+    const auto hemisphere = hemisphere_of(arguments);
+    if (!hemisphere) {
+        return report(hemisphere.error());
+    }
+    const results::ClimateResponse response = results::climate_response(values_of(made), *climate, *hemisphere);
     if (response.tried == 0) {
         return report(Fault{arguments.climate,
                             "it has fewer than " + std::to_string(results::least_climate_years) +
@@ -165,7 +180,9 @@ std::function<Exit()> attach_climate(CLI::App& parser, const CommonOptions& comm
         .add_option("--climate", arguments->climate,
                     "CSV of monthly values: year and twelve months a row, or year,month,value")
         ->required();
-    parser.add_option("--hemisphere", arguments->hemisphere, "Of the site: north or south (default north)")
+    parser
+        .add_option("--hemisphere", arguments->hemisphere,
+                    "Of the site: north or south (default: by the latitude of a project, else north)")
         ->check(CLI::IsMember({"north", "south"}));
     parser.add_option("--json", arguments->json, "File for everything that was found; - for standard output");
     parser.add_option("--picture", arguments->picture, "File for a picture of it: .svg, .png or .pdf");

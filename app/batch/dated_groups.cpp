@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <set>
 #include <utility>
 
@@ -14,6 +15,7 @@ namespace {
 /// The series of one site and species.
 struct GroupSeries {
     std::size_t cores = 0;
+    std::optional<double> latitude; ///< Of the site.
     dating::CrossdateInput input;
 };
 
@@ -56,6 +58,7 @@ std::vector<report::DatedGroup> dated_groups(const std::vector<report::CoreRecor
         if (!groups.contains(key)) {
             order.push_back(key);
         }
+        groups[key].latitude = core.entry.site.latitude;
         add_series(groups[key], core);
     }
     std::vector<report::DatedGroup> results;
@@ -64,6 +67,7 @@ std::vector<report::DatedGroup> dated_groups(const std::vector<report::CoreRecor
         report::DatedGroup& group = results.emplace_back();
         group.name = key.first + ", " + (key.second.empty() ? "species not told" : key.second);
         group.cores = series.cores;
+        group.latitude = series.latitude;
         if (trees_of(series.input.dated) < 2) {
             group.reason =
                 "Fewer than two trees of it are dated, so there is nothing to hold its series against. Their years "
@@ -86,15 +90,10 @@ dating::YearSeries values_of(const dating::Chronology& made) {
 }
 
 void add_climate(report::SiteRecord& record, const results::MonthlyClimate& climate, std::string file) {
-    auto hemisphere = results::Hemisphere::North;
-    for (const report::CoreRecord& core : record.cores) {
-        if (core.entry.site.latitude) {
-            hemisphere = *core.entry.site.latitude < 0.0 ? results::Hemisphere::South : results::Hemisphere::North;
-            break;
-        }
-    }
     for (report::DatedGroup& group : record.groups) {
         if (group.chronology) {
+            const auto hemisphere =
+                group.latitude.value_or(0.0) < 0.0 ? results::Hemisphere::South : results::Hemisphere::North;
             group.climate = results::climate_response(values_of(*group.chronology), climate, hemisphere);
         }
     }

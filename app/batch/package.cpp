@@ -3,6 +3,7 @@
 #include "app/batch/accepted_readings.h"
 #include "app/batch/height_option.h"
 #include "app/batch/site_record.h"
+#include "app/batch/undated_cores.h"
 #include "app/report/offscreen_gui.h"
 #include "app/report/package/package_files.h"
 #include "app/report/paper/html_writer.h"
@@ -37,6 +38,7 @@ struct Package {
     std::vector<report::PackageFile> files;
     std::vector<PackageGap> gaps;
     std::vector<std::string> remarks;
+    std::vector<UndatedCore> undated;
 };
 
 /// The series that have calendar years; the others are told.
@@ -46,8 +48,8 @@ WidthTable dated_table(const AcceptedReadings& accepted, Package& package) {
         const RingSeries dated = dating::dated_part(one.series);
         WidthSeries series = width_series(one.reading.core, dated);
         if (!series.dated) {
-            package.gaps.push_back({"core " + series.id + " has no calendar years and is left out of the series",
-                                    "date it against the site's other cores", false});
+            package.undated.push_back(why_undated(accepted, one));
+            package.gaps.push_back(gap_of(package.undated.back()));
             continue;
         }
         if (dated.rings.size() < one.series.rings.size()) {
@@ -136,8 +138,7 @@ Outcome<Package> packed(const PackageOptions& options, const AcceptedReadings& a
     const std::string stem = std::filesystem::path(options.project).stem().string();
     WidthTable table = dated_table(accepted, package);
     if (table.series.empty()) {
-        return fail(options.project, "no core has calendar years, and the archive takes dated series only",
-                    "date one, or write the widths with pithward export --csv");
+        return tl::unexpected(none_dated(options.project, package.undated, accepted.notes));
     }
     table.headers = {"Pithward " PITHWARD_VERSION ", project " + stem +
                      (options.only.empty() ? "" : ", readings that are passed")};

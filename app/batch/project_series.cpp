@@ -4,6 +4,7 @@
 #include "libcore/dating/dated_part.h"
 #include "libcore/measure/doubtful_places.h"
 
+#include <algorithm>
 #include <filesystem>
 
 namespace pithward::batch {
@@ -62,6 +63,16 @@ Outcome<ProjectSeries> read_project_series(const std::string& file) {
         return fail(file, "no core of it has widths yet", "run pithward measure on it");
     }
     return result;
+}
+
+Outcome<SeriesInput> read_series_or_project(const std::vector<std::string>& files) {
+    if (std::ranges::none_of(files, is_project)) {
+        return read_series(files);
+    }
+    if (files.size() > 1) {
+        return fail(files.front(), "a project is taken alone", "name it alone, or export its series first");
+    }
+    return read_project_series(files.front()).map([](ProjectSeries read) { return std::move(read.input); });
 }
 
 } // namespace pithward::batch

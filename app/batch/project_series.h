@@ -20,4 +20,7 @@ struct ProjectSeries {
 
 [[nodiscard]] Outcome<ProjectSeries> read_project_series(const std::string& file);
 
+/// The series of files of any series format, or of one project.
+[[nodiscard]] Outcome<SeriesInput> read_series_or_project(const std::vector<std::string>& files);
+
 } // namespace pithward::batch

@@ -5,7 +5,9 @@
 #include "app/batch/height_option.h"
 #include "app/batch/output_files.h"
 #include "libcore/field/height_allowance.h"
+#include "libcore/progress/core_progress.h"
 #include "libcore/record/project.h"
+#include "libcore/record/scans_in_place.h"
 #include "libcore/record/scans_to_settle.h"
 
 #include <array>
@@ -26,25 +28,51 @@ struct ShowOptions {
 using record::CoreEntry;
 using record::ReadingEntry;
 
-void print_cores(const std::vector<CoreEntry>& cores, const std::vector<ReadingEntry>& readings) {
-    std::printf("%-12s %-12s %-16s %8s %-10s %10s %10s %8s %9s\n", "site", "tree", "core", "reading", "state",
-                "boundaries", "looked at", "in bulk", "findings");
+/// How far each core is, by what is in the project: what only dating tells does not count here.
+std::vector<progress::CoreProgress> progress_of(const std::filesystem::path& folder,
+                                                const std::vector<CoreEntry>& cores,
+                                                const std::vector<ReadingEntry>& readings) {
+    const auto there = record::scans_in_place(folder, cores);
+    std::vector<progress::CoreProgress> all;
+    all.reserve(cores.size());
     for (const CoreEntry& core : cores) {
+        progress::CoreFacts facts;
+        facts.scan_named = !core.core.scan.empty();
+        facts.scan_there = there.contains(core.core.scan);
+        const auto reading =
+            core.accepted ? std::ranges::find(readings, *core.accepted, &ReadingEntry::id) : readings.end();
+        if (reading != readings.end()) {
+            facts.reading = progress::ReadingFacts{progress::state_of(reading->state), reading->boundaries,
+                                                   reading->looked_at + reading->in_bulk, reading->open_findings};
+        }
+        all.push_back(progress::core_progress(facts));
+    }
+    return all;
+}
+
+void print_cores(const std::vector<CoreEntry>& cores, const std::vector<ReadingEntry>& readings,
+                 const std::vector<progress::CoreProgress>& progress) {
+    std::printf("%-12s %-12s %-16s %8s %-10s %10s %10s %8s %9s  %s\n", "site", "tree", "core", "reading", "state",
+                "boundaries", "looked at", "in bulk", "findings", "next");
+    for (std::size_t i = 0; i < cores.size(); ++i) {
+        const CoreEntry& core = cores[i];
+        const std::string next = word(progress[i].next);
         int of_core = 0;
         for (const ReadingEntry& reading : readings) {
             if (reading.core == core.id) {
                 ++of_core;
-                std::printf("%-12s %-12s %-16s %7lld%s %-10s %10d %10d %8d %4d open\n",
+                std::printf("%-12s %-12s %-16s %7lld%s %-10s %10d %10d %8d %4d open  %s\n",
                             in_one_line(core.site.id).c_str(), in_one_line(core.tree.id).c_str(),
                             in_one_line(core.core.id).c_str(), static_cast<long long>(reading.id.value),
                             core.accepted == reading.id ? "*" : " ", reading.state.c_str(), reading.boundaries,
-                            reading.looked_at, reading.in_bulk, reading.open_findings);
+                            reading.looked_at, reading.in_bulk, reading.open_findings,
+                            core.accepted == reading.id ? next.c_str() : "");
             }
         }
         if (of_core == 0) {
-            std::printf("%-12s %-12s %-16s %8s %-10s\n", in_one_line(core.site.id).c_str(),
+            std::printf("%-12s %-12s %-16s %8s %-10s %10s %10s %8s %9s  %s\n", in_one_line(core.site.id).c_str(),
                         in_one_line(core.tree.id).c_str(), in_one_line(core.core.id).c_str(), "-",
-                        core.core.scan.empty() ? "no scan" : "not read");
+                        core.core.scan.empty() ? "no scan" : "not read", "", "", "", "", next.c_str());
         }
     }
 }
@@ -122,7 +150,7 @@ Exit show(const ShowOptions& options, const CommonOptions& common) {
         return report(to_settle.error());
     }
     if (options.json.empty()) {
-        print_cores(*cores, *readings);
+        print_cores(*cores, *readings, progress_of(project->folder(), *cores, *readings));
         print_comparisons(*cores, *comparisons);
         print_to_settle(*to_settle);
     } else {

@@ -90,6 +90,12 @@ void CoreDetails::take_focus() {
     fields_.front()->setFocus(Qt::ShortcutFocusReason);
 }
 
+void CoreDetails::take_focus(const std::string& column) {
+    const auto field =
+        std::ranges::find_if(fields_, [&](const DetailField* one) { return column == one->column().name; });
+    (field != fields_.end() ? *field : fields_.front())->setFocus(Qt::ShortcutFocusReason);
+}
+
 const record::CoreEntry* CoreDetails::present() const {
     const auto core = desk_.present();
     return core ? core_of(desk_.overview(), *core) : nullptr;

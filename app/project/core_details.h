@@ -23,6 +23,8 @@ public:
     explicit CoreDetails(ProjectDesk& desk, const BenchModel& model, QWidget* parent = nullptr);
     /// To the first field.
     void take_focus();
+    /// To the field of a column of the sheet, or the first where it has none.
+    void take_focus(const std::string& column);
 
     /// Whether there is anything to show.
     [[nodiscard]] bool has_details() const;

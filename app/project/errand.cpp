@@ -64,8 +64,10 @@ void Errand::read_lines() {
         const QString line = QString::fromUtf8(process_.readLine()).trimmed();
         static const QString from_program = "pithward: ";
         static const QString missing = "missing, "; // as an archive package lacks something
-        if (line.startsWith(from_program) || line.startsWith(missing)) {
-            emit told(line.startsWith(missing) ? line : line.mid(from_program.size()));
+        if (line.startsWith(missing)) {
+            emit lacks(line.mid(missing.size()));
+        } else if (line.startsWith(from_program)) {
+            emit told(line.mid(from_program.size()));
         } else if (steps_ > 0) {
             emit progressed(std::min(1.0, static_cast<double>(++lines_) / steps_));
         }

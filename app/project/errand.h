@@ -33,6 +33,8 @@ signals:
     void finished();
     /// What the command says to a person, such as a core that has no scan.
     void told(const QString& message);
+    /// What an archive package lacks: "needed: WHAT; REMEDY".
+    void lacks(const QString& what);
 
 private:
     void read_lines();

@@ -36,6 +36,9 @@ public:
     /// Another list: what waits for the second person, or for the analysts.
     void show_other_list();
 
+    /// Shows the first of what waits in a reading for the second person.
+    void choose(ReadingId reading);
+
     /// Says so of what is shown, with the comment, and goes on. Nothing is judged unseen.
     void judge(Verdict verdict);
     void focus_comment();
@@ -77,6 +80,7 @@ private:
     std::vector<QueueItem> items_;
     std::optional<QueueItem> item_; ///< What is shown, or on its way.
     std::optional<ReviewCase> case_;
+    std::optional<ReadingId> wanted_; ///< To be shown when the list has come.
     quint64 asked_ = 0;
     QListWidget* list_;
     QLabel* heading_;

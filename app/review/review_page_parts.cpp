@@ -119,6 +119,9 @@ void ReviewPage::put_items(std::vector<QueueItem> items) {
                 next = list_->count() - 1;
             }
         }
+        const auto wanted = wanted_ ? std::ranges::find(items_, *wanted_, &QueueItem::reading) : items_.end();
+        next = wanted != items_.end() ? static_cast<int>(wanted - items_.begin()) : next;
+        wanted_.reset();
         list_->setCurrentRow(std::max(next, items_.empty() ? -1 : 0));
     }
     const auto findings =
@@ -131,6 +134,12 @@ void ReviewPage::put_items(std::vector<QueueItem> items) {
 void ReviewPage::show_other_list() {
     whom_ = whom_ == Waits::SecondPerson ? Waits::Analyst : Waits::SecondPerson;
     list_->setCurrentRow(-1);
+    refresh();
+}
+
+void ReviewPage::choose(ReadingId reading) {
+    whom_ = Waits::SecondPerson;
+    wanted_ = reading;
     refresh();
 }
 

@@ -59,6 +59,11 @@ std::optional<record::CoreId> SitePage::core() const {
     return line() != nullptr ? core_ : std::nullopt;
 }
 
+void SitePage::choose(record::CoreId core) {
+    core_ = core;
+    put_lines();
+}
+
 bool SitePage::slip_shown() const {
     return slip_panel_->place() != nullptr;
 }

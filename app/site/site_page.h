@@ -63,7 +63,11 @@ public:
     /// There is something that can be taken: that slip, or other years for all of a series.
     [[nodiscard]] bool change_shown() const;
 
+    /// Shows the series of a core, as soon as it is dated.
+    void choose(record::CoreId core);
+
     [[nodiscard]] const SiteWork& work() const { return work_; }
+    [[nodiscard]] SiteWork& work() { return work_; }
     [[nodiscard]] QListWidget& list() { return *list_; }
     [[nodiscard]] SlipPanel& slip() { return *slip_panel_; }
     [[nodiscard]] SeriesBand& series() { return *series_; }

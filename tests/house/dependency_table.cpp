@@ -74,6 +74,8 @@ const std::vector<Row>& table() {
         {"libcore/results", {"libcore/specimen", "libcore/measure", "libcore/dating"}, {Eigen, Log}},
         {"libcore/edit", {"libcore/specimen"}, {Json, Log}},
         {"libcore/review", {"libcore/specimen", "libcore/edit"}, {Log}},
+        // How far the work on a core is.
+        {"libcore/progress", {"libcore/specimen"}, {}},
         // measure: a reading's JSON tells where on the path each boundary lies. dating: its results are written.
         // results: a climate series is read, and what it gives is written.
         {"libcore/formats",
@@ -120,7 +122,7 @@ const std::vector<Row>& table() {
          {"libcore", "libimaging", "app/picture", "app/bench/look", "app/bench/model", "app/bench/control"},
          {Qt}},
         {"app/bench/window",
-         {"libcore", "libimaging", "app/picture", "app/bench", "app/project", "app/review", "app/site"},
+         {"libcore", "libimaging", "app/picture", "app/bench", "app/project", "app/progress", "app/review", "app/site"},
          {Qt}},
         // A project at the bench: its store, what it holds, how the two are tied.
         {"app/project",
@@ -134,6 +136,10 @@ const std::vector<Row>& table() {
         // The site by its series: dating, and what is done about a slip.
         {"app/site",
          {"libcore", "app/picture", "app/bench/look", "app/bench/model", "app/bench/panels", "app/project"},
+         {Qt}},
+        // How far the work on each core is. site: whether its years hold against the others.
+        {"app/progress",
+         {"libcore", "app/picture", "app/bench/look", "app/bench/model", "app/project", "app/site"},
          {Qt}},
         // How a core is drawn, in the window and in a file alike.
         {"app/picture", {"libcore", "libimaging"}, {Qt}},

@@ -3,7 +3,10 @@
 #include "app/bench/model/opened_scan.h"
 #include "app/bench/panels/message_bar.h"
 #include "app/bench/window/main_window.h"
+#include "app/project/detail_field.h"
+#include "app/project/missing_list.h"
 #include "app/project/new_project_dialog.h"
+#include "app/project/report_dialog.h"
 #include "tests/support/temporary_folder.h"
 
 #include <gtest/gtest.h>
@@ -13,6 +16,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
+#include <QTreeWidget>
 #include <fstream>
 
 namespace pithward::bench {
@@ -25,9 +29,9 @@ protected:
     ErrandTest() {
         fs::create_directory(site);
         fs::copy_file(fs::path(PITHWARD_DEMO) / "HW01A.jpg", site / "HW01A.jpg");
-        std::ofstream(site / "sheet.csv") << "site,tree,core,species,wood,date_cored,outer\n"
-                                             "HW,HW01,HW01A,Pinus sp.,conifer,2023-10-04,complete\n"
-                                             "HW,HW02,HW02A,Pinus sp.,conifer,2023-10-04,complete\n";
+        std::ofstream(site / "sheet.csv") << "site,tree,core,species,wood,date_cored,status,outer,latitude\n"
+                                             "HW,HW01,HW01A,Pinus sp.,conifer,2023-10-04,living,complete,47.5\n"
+                                             "HW,HW02,HW02A,Pinus sp.,conifer,2023-10-04,living,complete,47.5\n";
         window.errand().use_program(PITHWARD_PROGRAM);
         window.resize(1200, 800);
         window.show();
@@ -50,6 +54,17 @@ protected:
         ASSERT_TRUE(QTest::qWaitFor([&] { return window.desk().is_open(); }, 20'000));
     }
 
+    /// Values of 1900 to 2023 that mean nothing.
+    void write_climate() const {
+        std::ofstream out(site / "climate.csv");
+        out << "year,month,value\n";
+        for (int year = 1900; year < 2024; ++year) {
+            for (int month = 1; month <= 12; ++month) {
+                out << year << ',' << month << ',' << (year * 7 + month * 13) % 17 << '\n';
+            }
+        }
+    }
+
     test::TemporaryFolder folder;
     fs::path site = folder.file("site");
     Appearance appearance;
@@ -69,15 +84,86 @@ TEST_F(ErrandTest, FromASheetAndScansToAReport) {
         << "what another process wrote is seen";
 
     window.actions().at(ActionId::WriteReport)->trigger();
-    auto* dialog = window.findChild<QFileDialog*>();
+    auto* dialog = window.findChild<ReportDialog*>();
     ASSERT_NE(dialog, nullptr);
+    EXPECT_EQ(dialog->file().text().toStdString(), (site / "site.pdf").string()) << "proposed";
     const fs::path report = folder.file("report.html");
-    emit dialog->fileSelected(QString::fromStdString(report.string()));
-    dialog->close();
+    dialog->file().setText(QString::fromStdString(report.string()));
+    write_climate();
+    dialog->climate().setText(QString::fromStdString((site / "climate.csv").string()));
+    dialog->years().setText("8");
+    dialog->years_sd().setText("3");
+    ASSERT_TRUE(dialog->write().isEnabled());
+    dialog->write().click();
     ASSERT_TRUE(QTest::qWaitFor([&] { return !window.errand().busy(); }, 60'000));
     std::ifstream in(report);
     const std::string html{std::istreambuf_iterator<char>(in), {}};
     EXPECT_NE(html.find("HW01A"), std::string::npos);
+    EXPECT_NE(html.find("climate.csv"), std::string::npos) << "the climate series was taken";
+    EXPECT_NE(html.find("8 \xC2\xB1 3"), std::string::npos) << "and the years to the height";
+}
+
+TEST_F(ErrandTest, WhatThePackageLacksIsAListThatLeadsToWhereItIsFilledIn) {
+    make_project();
+    window.actions().at(ActionId::MeasureAll)->trigger();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !window.errand().busy(); }, 60'000));
+    window.actions().at(ActionId::WritePackage)->trigger();
+    auto* dialog = window.findChild<QFileDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    emit dialog->fileSelected(QString::fromStdString(folder.file("hw.zip")));
+    dialog->close();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.findChild<MissingList*>() != nullptr; }, 60'000));
+    auto* missing = window.findChild<MissingList*>();
+    EXPECT_TRUE(fs::exists(folder.file("hw.zip")));
+    const auto found = missing->list().findItems("Northernmost_Latitude", Qt::MatchStartsWith);
+    EXPECT_TRUE(found.isEmpty()) << "the sheet tells it";
+    const auto collector = missing->list().findItems("Investigators", Qt::MatchStartsWith);
+    ASSERT_EQ(collector.size(), 1);
+    EXPECT_EQ(collector.front()->text(1), "needed");
+    EXPECT_EQ(missing->list().topLevelItem(0)->text(1), "needed") << "what is needed comes first";
+    missing->list().setCurrentItem(collector.front());
+    ASSERT_TRUE(missing->there().isEnabled());
+    missing->there().click();
+    ASSERT_NE(window.focusWidget(), nullptr);
+    const auto* field = qobject_cast<DetailField*>(window.focusWidget()->parentWidget());
+    ASSERT_NE(field, nullptr);
+    EXPECT_EQ(std::string(field->column().name), "collector");
+    EXPECT_FALSE(window.messages().text().contains("missing")) << window.messages().text().toStdString();
+}
+
+TEST(MissingThings, AreTakenFromTheLinesOfTheCommand) {
+    const MissingThing latitude =
+        missing_thing("needed: Northernmost_Latitude, the latitude; fill in latitude on the field sheet");
+    EXPECT_TRUE(latitude.needed);
+    EXPECT_EQ(latitude.what, "Northernmost_Latitude, the latitude");
+    EXPECT_EQ(latitude.column, "latitude");
+    const MissingThing undated =
+        missing_thing("customary: core HW03B has no calendar years and is left out of the series: the field sheet does "
+                      "not tell date_cored, latitude; fill it in on the field sheet, or set the year by hand");
+    EXPECT_FALSE(undated.needed);
+    EXPECT_EQ(undated.core, "HW03B");
+    EXPECT_EQ(undated.column, "date_cored");
+    const MissingThing grant = missing_thing("customary: Grant; write it into the template file before sending it");
+    EXPECT_TRUE(grant.core.isEmpty() && grant.column.isEmpty());
+    EXPECT_EQ(missing_thing("").what, "");
+}
+
+TEST(ReportDialogs, TellWhatIsWrongBeforeTheWork) {
+    const test::TemporaryFolder folder;
+    ReportDialog dialog(QString::fromStdString(folder.file("hill.pithward")));
+    EXPECT_TRUE(dialog.write().isEnabled()) << "Return is enough";
+    dialog.file().setText(QString::fromStdString(folder.file("hill.doc")));
+    EXPECT_FALSE(dialog.write().isEnabled());
+    dialog.file().setText("/nowhere/hill.pdf");
+    EXPECT_FALSE(dialog.write().isEnabled());
+    dialog.file().setText(QString::fromStdString(folder.file("hill.html")));
+    dialog.climate().setText("/nowhere/climate.csv");
+    EXPECT_FALSE(dialog.write().isEnabled());
+    dialog.climate().clear();
+    dialog.years().setText("900");
+    EXPECT_FALSE(dialog.write().isEnabled());
+    dialog.years().setText("9");
+    EXPECT_TRUE(dialog.write().isEnabled());
 }
 
 TEST_F(ErrandTest, WhatIsStoppedLeavesNothingHalfDone) {

@@ -84,6 +84,7 @@ enum class ActionId {
     ShowBench,
     ShowReview,
     ShowSite,
+    ShowProgress,
     ShowHistory,
     CompareReadings,
     PassQueued,

@@ -1,17 +1,18 @@
 #include "app/bench/panels/handbook.h"
 
+#include "app/bench/panels/handbook_pages.h"
+
 #include <QDialogButtonBox>
 #include <QPushButton>
-#include <QTextBrowser>
 #include <QVBoxLayout>
 
 namespace pithward::bench {
 
 Handbook::Handbook(QWidget* parent)
     : QDialog(parent)
-    , pages_(new QTextBrowser) {
+    , pages_(new HandbookPages) {
     setWindowTitle(tr("Handbook"));
-    resize(860, 640);
+    resize(1000, 720);
     pages_->setAccessibleName(tr("Handbook"));
     const auto contents = [this] {
         pages_->setSource(QUrl("qrc:/docs/handbook/index.md"), QTextDocument::MarkdownResource);

@@ -1,10 +1,14 @@
 #include "app/bench/panels/message_bar.h"
 #include "app/bench/window/main_window.h"
+#include "app/project/core_details.h"
 #include "app/project/errand.h"
+#include "app/project/missing_list.h"
 #include "app/project/new_project_dialog.h"
+#include "app/project/report_dialog.h"
 
 #include <QFileDialog>
 #include <QLabel>
+#include <algorithm>
 
 // What the window lets the program's own commands do: a new project, measuring all of its cores, its report.
 
@@ -17,7 +21,11 @@ void MainWindow::bind_errands() {
     actions_.on(WriteReport, [this] { ask_for_report(); });
     actions_.on(WritePackage, [this] { ask_for_package(); });
     connect(&errand_, &Errand::told, messages_, &MessageBar::tell);
-    connect(&errand_, &Errand::started, this, &MainWindow::refresh);
+    connect(&errand_, &Errand::started, this, [this] {
+        missing_.clear();
+        refresh();
+    });
+    connect(&errand_, &Errand::lacks, this, [this](const QString& what) { missing_ << what; });
     connect(&errand_, &Errand::finished, this, &MainWindow::refresh);
 }
 
@@ -60,19 +68,52 @@ void MainWindow::ask_where(const OutputErrand& errand) {
     connect(dialog, &QFileDialog::fileSelected, this, [this, errand](const QString& file) {
         // That a file may be written over, the dialog has asked.
         errand_.run(errand.doing, {errand.verb, project_file(), "--out", file, "--force"},
-                    static_cast<int>(desk_.overview().cores.size()),
-                    [this, file, done = errand.done] { hint_->setText(done.arg(file)); });
+                    static_cast<int>(desk_.overview().cores.size()), [this, file, done = errand.done] {
+                        hint_->setText(done.arg(file));
+                        show_missing();
+                    });
     });
     dialog->open();
 }
 
 void MainWindow::ask_for_report() {
-    ask_where({.verb = "report",
-               .title = tr("Write the report"),
-               .filters = {tr("PDF (*.pdf)"), tr("Web page (*.html)")},
-               .ending = "pdf",
-               .doing = tr("Writing the report"),
-               .done = tr("The report is in %1")});
+    auto* dialog = new ReportDialog(project_file(), this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &ReportDialog::said, this, [this](const QString& file, const QStringList& more) {
+        // That a file will be written over, the dialog has told.
+        errand_.run(tr("Writing the report"), QStringList{"report", project_file(), "--out", file, "--force"} + more,
+                    static_cast<int>(desk_.overview().cores.size()),
+                    [this, file] { hint_->setText(tr("The report is in %1").arg(file)); });
+    });
+    dialog->open();
+}
+
+void MainWindow::show_missing() {
+    if (missing_.isEmpty()) {
+        return;
+    }
+    auto* list = new MissingList(missing_, this); // beside the window, so that one can be filled in after the other
+    list->setAttribute(Qt::WA_DeleteOnClose);
+    connect(list, &MissingList::wanted, this, &MainWindow::fill_in);
+    list->show();
+}
+
+void MainWindow::fill_in(const QString& core, const QString& column) {
+    const auto& cores = desk_.overview().cores;
+    const auto named = std::ranges::find_if(cores, [&](const record::CoreEntry& one) {
+        return core == QString::fromStdString(one.core.id) ||
+               core == QString::fromStdString(one.site.id + "_" + one.core.id);
+    });
+    show_front(Front::Bench);
+    if (named != cores.end()) {
+        desk_.open_core(named->id);
+    }
+    if (!column.isEmpty()) {
+        details_wanted_ = true;
+        show_project();
+        details_->take_focus(column.toStdString());
+        activateWindow();
+    }
 }
 
 void MainWindow::ask_for_package() {

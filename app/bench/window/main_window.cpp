@@ -14,6 +14,7 @@
 #include "app/bench/panels/resolution_bar.h"
 #include "app/bench/panels/start_page.h"
 #include "app/bench/scan_view/scan_view.h"
+#include "app/progress/progress_page.h"
 #include "app/project/core_details.h"
 #include "app/project/project_list.h"
 #include "app/review/review_page.h"
@@ -50,6 +51,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     , details_(new CoreDetails(desk_, control_.model()))
     , review_(new ReviewPage(desk_))
     , site_(new SitePage(desk_))
+    , progress_(new ProgressPage(desk_, site_->work()))
     , findings_(new FindingsList(control_.model()))
     , messages_(new MessageBar)
     , hint_(new QLabel)
@@ -72,6 +74,7 @@ MainWindow::MainWindow(ScanOpener opener, Appearance& appearance, QWidget* paren
     pages_->addWidget(build_bench());
     pages_->addWidget(review_);
     pages_->addWidget(site_);
+    pages_->addWidget(progress_);
     setCentralWidget(column({messages_, pages_}));
     build_status_bar();
     bind_actions();
@@ -120,13 +123,27 @@ void MainWindow::refresh() {
     const BenchScan* scan = model.scan();
     const bool at_work = scan != nullptr || desk_.is_open();
     const bool bench = front_ == Front::Bench;
-    pages_->setCurrentIndex(bench ? (at_work ? 1 : 0) : (front_ == Front::Review ? 2 : 3));
+    pages_->setCurrentIndex(bench ? (at_work ? 1 : 0) : 1 + static_cast<int>(front_));
     tools_->setVisible(bench);
     zoom_->setVisible(bench);
     setWindowTitle(scan != nullptr ? tr("%1 – Pithward").arg(QString::fromStdString(scan->opened->name()))
                                    : tr("Pithward"));
     show_project();
-    actions_.follow(bench ? bench_state() : (front_ == Front::Review ? review_state() : site_state()));
+    actions_.follow(state_in_front());
+}
+
+BenchState MainWindow::state_in_front() const {
+    switch (front_) {
+    case Front::Bench:
+        return bench_state();
+    case Front::Review:
+        return review_state();
+    case Front::Site:
+        return site_state();
+    case Front::Progress:
+        return progress_state();
+    }
+    return {};
 }
 
 BenchState MainWindow::bench_state() const {

@@ -11,6 +11,7 @@
 #include "app/project/errand.h"
 #include "app/project/project_desk.h"
 #include "libcore/edit/joined_readings.h"
+#include "libcore/progress/core_progress.h"
 
 #include <QMainWindow>
 
@@ -26,6 +27,7 @@ class CoreList;
 class FindingsList;
 class MessageBar;
 class PithPanel;
+class ProgressPage;
 class ProjectList;
 class ReadingPanel;
 class ReviewPage;
@@ -58,6 +60,7 @@ public:
     [[nodiscard]] Errand& errand() { return errand_; }
     [[nodiscard]] ReviewPage& review() { return *review_; }
     [[nodiscard]] SitePage& site() { return *site_; }
+    [[nodiscard]] ProgressPage& progress() { return *progress_; }
     [[nodiscard]] ProjectList& project_list() { return *project_list_; }
 
     /// Lets the path of one core go on along that of another, as one edit. What can't be is told.
@@ -82,8 +85,12 @@ private:
     void bind_project();
     void bind_review();
     void bind_site();
+    void bind_progress();
+    /// Goes where a step is done, of a core or of the site.
+    void take_step(progress::Step step, std::optional<record::CoreId> core);
+    void open_for_work(record::CoreId core);
     /// The pages that a project has.
-    enum class Front { Bench, Review, Site };
+    enum class Front { Bench, Review, Site, Progress };
     void show_front(Front front);
     void show_history();
     void compare_readings();
@@ -127,6 +134,10 @@ private:
     void ask_where(const OutputErrand& errand);
     void ask_for_report();
     void ask_for_package();
+    /// What the package that was just written lacks, as a list.
+    void show_missing();
+    /// Shows where a column of the field sheet is filled in, for a core where one is named.
+    void fill_in(const QString& core, const QString& column);
     [[nodiscard]] QString project_file() const;
     void ask_who();
     /// Shows which scan leads where, and asks whether it may be read.
@@ -159,6 +170,8 @@ private:
     [[nodiscard]] BenchState bench_state() const;
     [[nodiscard]] BenchState review_state() const;
     [[nodiscard]] BenchState site_state() const;
+    [[nodiscard]] BenchState progress_state() const;
+    [[nodiscard]] BenchState state_in_front() const;
     void point_at_ring(int number);
     /// Says beneath the window what an edit did.
     void hint_at_edit(const QString& label);
@@ -186,6 +199,7 @@ private:
     CoreDetails* details_;
     ReviewPage* review_;
     SitePage* site_;
+    ProgressPage* progress_;
     FindingsList* findings_;
     MessageBar* messages_;
     QWidget* panel_ = nullptr;
@@ -195,7 +209,8 @@ private:
     QLabel* cores_heading_ = nullptr;
     QMenu* recent_ = nullptr;
     WindowMemory* memory_ = nullptr;
-    QStringList noted_; ///< Opened since the window came up.
+    QStringList missing_; ///< What the package that is being written lacks.
+    QStringList noted_;   ///< Opened since the window came up.
     QStackedWidget* pages_ = nullptr;
     QLabel* hint_;
     QLabel* zoom_;

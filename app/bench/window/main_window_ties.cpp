@@ -71,6 +71,7 @@ void MainWindow::bind_actions() {
     bind_project();
     bind_review();
     bind_site();
+    bind_progress();
     bind_errands();
     bind_settling();
 }

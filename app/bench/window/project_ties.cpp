@@ -76,7 +76,9 @@ void MainWindow::show_project() {
         const QString project = QString::fromStdString(desk_.overview().file.stem().string());
         const QString shown = name_of_present();
         if (front_ != Front::Bench) {
-            const QString page = front_ == Front::Review ? tr("Review") : tr("Site");
+            const QString page = front_ == Front::Review ? tr("Review")
+                                 : front_ == Front::Site ? tr("Site")
+                                                         : tr("Progress");
             setWindowTitle(tr("%1, %2 – Pithward").arg(page, project));
             return;
         }

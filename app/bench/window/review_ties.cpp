@@ -3,6 +3,7 @@
 #include "app/bench/scan_view/scan_view.h"
 #include "app/bench/window/main_window.h"
 #include "app/picture/legs.h"
+#include "app/progress/progress_page.h"
 #include "app/review/comparison_view.h"
 #include "app/review/core_viewer.h"
 #include "app/review/history_view.h"
@@ -84,8 +85,8 @@ void MainWindow::go_to_goal() {
 }
 
 std::optional<record::CoreId> MainWindow::core_in_front() const {
-    if (front_ == Front::Site) {
-        return site_->core();
+    if (front_ == Front::Site || front_ == Front::Progress) {
+        return front_ == Front::Site ? site_->core() : progress_->core();
     }
     return front_ == Front::Review && review_->shown() ? std::optional(review_->shown()->core.id) : desk_.present();
 }

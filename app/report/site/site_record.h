@@ -53,6 +53,7 @@ struct ScanRecord {
 struct DatedGroup {
     std::string name;
     std::size_t cores = 0;
+    std::optional<double> latitude; ///< Of its site, degrees.
     dating::CrossdateResult crossdated;
     std::optional<dating::Chronology> chronology;
     std::optional<results::ClimateResponse> climate; ///< Where a climate series was given.
