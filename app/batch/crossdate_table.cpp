@@ -1,6 +1,7 @@
 #include "app/batch/crossdate_table.h"
 
 #include <algorithm>
+#include <cmath>
 #include <cstdio>
 
 namespace pithward::batch {
@@ -15,6 +16,12 @@ double shown_t(double t) {
     return std::min(most, t);
 }
 
+/// As "97 % sure".
+std::string sureness(double probability) {
+    constexpr double nearly_all = 0.995;
+    return (probability > nearly_all ? "over 99" : std::to_string(std::lround(in_percent * probability))) + " % sure";
+}
+
 void add_words(std::string& said, const std::string& words) {
     said += said.empty() ? "" : "; ";
     said += words;
@@ -23,7 +30,7 @@ void add_words(std::string& said, const std::string& words) {
 std::string said_of(const dating::DatedResult& series) {
     std::string said;
     for (const dating::Slip& slip : series.slips) {
-        add_words(said, words_of(slip));
+        add_words(said, words_of(slip) + ", " + sureness(slip.probability));
     }
     if (series.whole_shift != 0) {
         add_words(said, "add " + std::to_string(series.whole_shift) + " to its last year" +
@@ -32,6 +39,10 @@ std::string said_of(const dating::DatedResult& series) {
     }
     for (const std::string& remark : series.remarks) {
         add_words(said, remark);
+    }
+    constexpr double chance_in_a_hundred = 0.01;
+    if (said.empty() && series.agreement.chance > chance_in_a_hundred) {
+        said = "tells little: it hardly goes with the others";
     }
     return said;
 }

@@ -156,11 +156,11 @@ void SitePage::follow_work() {
 void SitePage::say_summary() {
     const SiteDating& dating = *work_.dating();
     summary_->setText(summary_of(dating));
-    legend_->setText(
-        tr("A bar is as high as %1 years correlate with the others, 1 at most. An open bar fits better with "
-           "the years over it added. A bracket that points down: a ring is missing; up: one is counted "
-           "twice.")
-            .arg(dating.result.length));
+    legend_->setText(tr("A bar is as high as %1 years correlate with the others, 1 at most. An open bar with a number "
+                        "fits clearly better with so many years added, a faint one nowhere better than by chance. A "
+                        "bracket that points down: a ring is missing; up: one is counted "
+                        "twice.")
+                         .arg(dating.result.length));
 }
 
 void SitePage::put_lines() {

@@ -89,8 +89,8 @@ std::vector<DatedResult> agreements(const CrossdateInput& input, const Crossdate
         result.five_year = agreement(five.series[i], five.against[i]);
         result.yearly = agreement(yearly.series[i], yearly.against[i]);
         result.signs = sign_agreement(series.widths, indices.against[i]);
-        result.best = ranked(every_shift(indices.series[i], indices.against[i], least_overlap_of(indices.series[i])),
-                             options.positions);
+        result.best =
+            best_shifts(indices.series[i], indices.against[i], least_overlap_of(indices.series[i]), options.positions);
         result.mean_sensitivity = mean_sensitivity(series.widths.values);
         result.ar1 = first_autocorrelation(series.widths.values);
         if (const IndexSeries index = index_series(series.widths, options.index); !index.remark.empty()) {
@@ -113,7 +113,7 @@ UndatedResult place(const TreeSeries& series, const YearSeries& reference, const
     result.rings = series.widths.size();
     result.first_year = series.widths.first_year;
     const YearSeries index = index_series(series.widths, options.index).index;
-    result.places = ranked(every_shift(index, reference, least_overlap_of(index)), options.positions);
+    result.places = best_shifts(index, reference, least_overlap_of(index), options.positions);
     for (const RankedMatch& match : result.places) {
         result.signs.push_back(sign_agreement(series.widths, reference, match.match.shift));
     }

@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <set>
+#include <vector>
 
 namespace pithward::dating {
 
@@ -27,15 +27,20 @@ struct Mean {
 /// Trees with a value in a year, in the mean over the years that have any.
 double mean_trees(const SiteTable& table) {
     Mean trees;
+    if (table.trees.empty()) {
+        return 0.0;
+    }
+    std::vector<int> last_seen(*std::ranges::max_element(table.trees) + 1, -1); // The year in which a tree was.
     for (int y = 0; y < table.years(); ++y) {
-        std::set<int> here;
+        int here = 0;
         for (int i = 0; i < table.series(); ++i) {
-            if (!std::isnan(table.values(y, i))) {
-                here.insert(table.trees[i]);
+            if (!std::isnan(table.values(y, i)) && last_seen[table.trees[i]] != y) {
+                last_seen[table.trees[i]] = y;
+                ++here;
             }
         }
-        if (!here.empty()) {
-            trees.add(static_cast<double>(here.size()));
+        if (here > 0) {
+            trees.add(here);
         }
     }
     return trees.value().value_or(0.0);

@@ -12,23 +12,28 @@ namespace {
 constexpr int times = 200;
 constexpr int fewest = 5;
 
-/// Sums of correlations between trees, and within them on the diagonal.
+/// Sums of correlations: between trees under the diagonal, and within each.
 struct TreeSums {
-    Eigen::ArrayXXd r;
-    Eigen::ArrayXXd pairs;
+    Eigen::MatrixXd r;
+    Eigen::MatrixXd pairs;
+    Eigen::VectorXd within;
+    Eigen::VectorXd pairs_within;
 };
 
 TreeSums sums_of(const PairCorrelations& pairs, const std::vector<int>& trees) {
     const int n = *std::ranges::max_element(trees) + 1;
-    TreeSums sums{Eigen::ArrayXXd::Zero(n, n), Eigen::ArrayXXd::Zero(n, n)};
+    TreeSums sums{Eigen::MatrixXd::Zero(n, n), Eigen::MatrixXd::Zero(n, n), Eigen::VectorXd::Zero(n),
+                  Eigen::VectorXd::Zero(n)};
     for (Eigen::Index i = 0; i < pairs.r.cols(); ++i) {
         for (Eigen::Index j = 0; j < i; ++j) {
-            if (!std::isnan(pairs.r(i, j))) {
-                const int a = std::max(trees[i], trees[j]);
-                const int b = std::min(trees[i], trees[j]);
-                sums.r(a, b) += pairs.r(i, j);
-                sums.pairs(a, b) += 1.0;
+            const double r = pairs.r(i, j);
+            if (std::isnan(r)) {
+                continue;
             }
+            const int a = std::max(trees[i], trees[j]);
+            const int b = std::min(trees[i], trees[j]);
+            (a == b ? sums.within(a) : sums.r(a, b)) += r;
+            (a == b ? sums.pairs_within(a) : sums.pairs(a, b)) += 1.0;
         }
     }
     return sums;
@@ -38,34 +43,43 @@ TreeSums sums_of(const PairCorrelations& pairs, const std::vector<int>& trees) {
 std::vector<int> heard(const TreeSums& sums) {
     std::vector<int> result;
     for (int t = 0; t < sums.pairs.rows(); ++t) {
-        if (sums.pairs.row(t).sum() + sums.pairs.col(t).sum() > sums.pairs(t, t) + sums.pairs(t, t)) {
+        if (sums.pairs.row(t).sum() + sums.pairs.col(t).sum() > 0.0) {
             result.push_back(t);
         }
     }
     return result;
 }
 
-/// What these trees say together; the same tree twice is no pair.
-std::optional<double> effective_of(const TreeSums& sums, const std::vector<int>& drawn, double one_over_cores) {
-    double between = 0.0;
-    double pairs = 0.0;
-    double within = 0.0;
-    double cores = 0.0;
-    for (std::size_t i = 0; i < drawn.size(); ++i) {
-        within += sums.r(drawn[i], drawn[i]);
-        cores += sums.pairs(drawn[i], drawn[i]);
-        for (std::size_t j = 0; j < i; ++j) {
-            const int a = std::max(drawn[i], drawn[j]);
-            const int b = std::min(drawn[i], drawn[j]);
-            between += a == b ? 0.0 : sums.r(a, b);
-            pairs += a == b ? 0.0 : sums.pairs(a, b);
+/// How often each tree (row) is drawn, each time (column).
+Eigen::MatrixXd draws_of(const std::vector<int>& all, Eigen::Index trees) {
+    std::mt19937_64 generator(20240611);
+    Eigen::MatrixXd drawn = Eigen::MatrixXd::Zero(trees, times);
+    for (int k = 0; k < times; ++k) {
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            drawn(all[generator() % all.size()], k) += 1.0;
         }
     }
-    if (pairs == 0.0) {
-        return std::nullopt;
+    return drawn;
+}
+
+/// What the trees of each draw say together, in order of height; the same tree twice is no pair. So a pair of trees
+/// counts as often as one was drawn times as often as the other was: two matrix products for all draws.
+std::vector<double> correlations_of(const TreeSums& sums, const Eigen::MatrixXd& drawn, double one_over_cores) {
+    const Eigen::MatrixXd r = sums.r * drawn;
+    const Eigen::MatrixXd pairs = sums.pairs * drawn;
+    std::vector<double> result;
+    result.reserve(times);
+    for (int k = 0; k < times; ++k) {
+        const double all = drawn.col(k).dot(pairs.col(k));
+        if (all > 0.0) {
+            const double cores = drawn.col(k).dot(sums.pairs_within);
+            result.push_back(effective_correlation(
+                drawn.col(k).dot(r.col(k)) / all,
+                cores > 0.0 ? std::optional(drawn.col(k).dot(sums.within) / cores) : std::nullopt, one_over_cores));
+        }
     }
-    return effective_correlation(between / pairs, cores > 0.0 ? std::optional(within / cores) : std::nullopt,
-                                 one_over_cores);
+    std::ranges::sort(result);
+    return result;
 }
 
 } // namespace
@@ -94,20 +108,10 @@ void add_intervals(CommonVariance& variance, const PairCorrelations& pairs, cons
     if (all.size() < static_cast<std::size_t>(fewest)) {
         return;
     }
-    std::mt19937_64 generator(20240611);
-    std::vector<double> correlations;
-    correlations.reserve(times);
-    std::vector<int> drawn(all.size());
-    for (int k = 0; k < times; ++k) {
-        std::ranges::generate(drawn, [&] { return all[generator() % all.size()]; });
-        if (const auto r = effective_of(sums, drawn, one_over_cores)) {
-            correlations.push_back(*r);
-        }
-    }
+    const std::vector<double> correlations = correlations_of(sums, draws_of(all, sums.r.rows()), one_over_cores);
     if (correlations.size() < times / 2) {
         return;
     }
-    std::ranges::sort(correlations);
     const std::size_t cut = correlations.size() / 20;
     variance.effective_low = correlations[cut];
     variance.effective_high = correlations[correlations.size() - 1 - cut];

@@ -64,6 +64,40 @@ TEST(EveryShift, AutocorrelationMakesAMatchLessRemarkable) {
     }
 }
 
+TEST(EveryShift, IsAtEachShiftWhatTheAgreementOfTheTwoIs) {
+    Dice dice(14);
+    YearSeries a = noise(1850, 90, dice);
+    YearSeries b = noise(1800, 130, dice);
+    a.values += 1000.0; // Far from zero, where sums of squares lose digits.
+    a.values.segment(30, 5).setConstant(none);
+    b.values.segment(70, 8).setConstant(none);
+    b.values.tail(2).setConstant(none);
+    const auto all = every_shift(a, b, 30);
+    EXPECT_GT(all.size(), 100);
+    for (const ShiftMatch& match : all) {
+        const Agreement here = agreement(a, b, match.shift);
+        EXPECT_EQ(match.overlap, here.overlap);
+        EXPECT_NEAR(match.r, here.r.value(), 1e-10);
+        EXPECT_NEAR(match.t, here.t, 1e-8);
+    }
+    const auto slow = ranked(all, 3);
+    const auto soon = best_shifts(a, b, 30, 3);
+    ASSERT_EQ(soon.size(), 3);
+    for (std::size_t k = 0; k < soon.size(); ++k) {
+        EXPECT_EQ(soon[k].match, slow[k].match);
+        EXPECT_EQ(soon[k].chance_of_best, slow[k].chance_of_best);
+    }
+}
+
+TEST(EveryShift, LeavesOutWhereOneOfThemDoesNotVary) {
+    Dice dice(15);
+    YearSeries a = noise(1800, 100, dice);
+    a.values.head(50).setConstant(0.3);
+    for (const ShiftMatch& match : every_shift(a, noise(1800, 100, dice), 30)) {
+        EXPECT_LT(match.shift, 50); // From there on only the years without variation are in common.
+    }
+}
+
 TEST(EveryShift, OfSeriesThatAreTooShortIsEmpty) {
     EXPECT_TRUE(every_shift(years_from(1900, {1, 2, 3}), years_from(1900, {1, 2, 3}), 5).empty());
     EXPECT_TRUE(every_shift({}, years_from(1900, {1, 2, 3}), 5).empty());

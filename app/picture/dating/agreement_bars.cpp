@@ -20,6 +20,11 @@ QString signed_number(int years) {
 
 } // namespace
 
+bool fits_elsewhere(const dating::Segment& segment) {
+    constexpr double chance_in_a_hundred = 0.01;
+    return segment.best_shift != 0 && segment.chance < chance_in_a_hundred;
+}
+
 void paint_agreement(QPainter& painter, const YearAxis& axis, const QRectF& place,
                      std::span<const dating::Segment> segments, const Inks& inks) {
     constexpr double gap = 0.6;
@@ -32,13 +37,14 @@ void paint_agreement(QPainter& painter, const YearAxis& axis, const QRectF& plac
         if (!segment.r) {
             continue;
         }
-        const bool moved = segment.best_shift != 0;
+        const bool moved = fits_elsewhere(segment);
+        const bool as_dated = segment.best_shift == 0;
         const double size = *segment.r;
         const QRectF bar = size >= 0.0
                                ? QRectF(left, place.bottom() - size * place.height(), breadth, size * place.height())
                                : QRectF(left, place.bottom(), breadth, std::min(1.0, -size) * shallow);
-        painter.setPen(QPen(moved ? inks.warning : inks.dark, 0.7));
-        painter.setBrush(moved ? inks.ground : inks.bar);
+        painter.setPen(QPen(moved ? inks.warning : as_dated ? inks.dark : inks.mean, 0.7));
+        painter.setBrush(as_dated ? inks.bar : inks.ground);
         painter.drawRect(bar);
         if (moved) {
             painter.setFont(sheet_font(8.0));

@@ -34,8 +34,10 @@ QString name_of(const dating::DatedResult& series) {
     return QString::fromUtf8(series.id.data(), static_cast<qsizetype>(series.id.size()));
 }
 
-void add_bar(Legend& legend, QPainter& painter, const QString& words, bool moved) {
-    const dating::Segment sample{0, 0, 1.0, moved ? 1 : 0, 1.0, 0.0};
+/// `chance`: that of a fit at another shift; 1 for one that chance explains.
+void add_bar(Legend& legend, QPainter& painter, const QString& words, int shift, double chance) {
+    const dating::Segment sample{0, 0, 1.0, shift, 1.0, chance};
+    const bool moved = fits_elsewhere(sample);
     legend.add(words, moved ? 22.0 : 12.0, [&](const QRectF& place) {
         paint_agreement(painter, YearAxis(0, 0, place.left(), place.right()),
                         place.adjusted(0.0, moved ? 5.0 : 0.0, 0.0, 0.0), std::span(&sample, 1));
@@ -51,8 +53,9 @@ void add_slip(Legend& legend, QPainter& painter, const QString& words, dating::S
 
 void add_agreement(Legend& legend, QPainter& painter, int length) {
     add_bar(legend, painter, QStringLiteral("%1 years that fit best as dated; height: correlation, 0 to 1").arg(length),
-            false);
-    add_bar(legend, painter, QStringLiteral("fit better with these years added"), true);
+            0, 0.0);
+    add_bar(legend, painter, QStringLiteral("fit clearly better with these years added"), 1, 0.0);
+    add_bar(legend, painter, QStringLiteral("fit at no years better than by chance"), 1, 1.0);
 }
 
 void add_slips(Legend& legend, QPainter& painter) {

@@ -65,10 +65,36 @@ Prepared prepare(const std::vector<TreeSeries>& site, const SlipOptions& options
     return result;
 }
 
+/// What is assumed of a series beforehand, once the last round has shown a sure slip in it: its own rate is not known
+/// but has a gamma distribution about the usual one, so where there is one, another is likelier.
+SlipPrior prior_after(const SlipPrior& prior, const Alignment& alignment) {
+    constexpr double sure = 0.01;
+    constexpr double shape = 0.5; // Assumed: rates of series differ much.
+    if (alignment.no_slip > sure) {
+        return prior;
+    }
+    const double usual = prior.missing + prior.extra;
+    const double seen = alignment.missing.sum() + alignment.extra.sum();
+    const auto rings = static_cast<double>(alignment.shift.rows());
+    const double times = (shape + seen) / (shape + usual * rings);
+    SlipPrior own = prior;
+    own.missing *= times;
+    own.extra *= times;
+    return own;
+}
+
+/// A probability whose odds are multiplied.
+double with_odds(double probability, double times) {
+    return probability * times / (probability * times + 1.0 - probability);
+}
+
 /// What the alignment says, for a person.
 void read(SeriesSlips& result, const TreeSeries& series, const SlipOptions& options) {
     const Alignment& alignment = result.alignment;
     result.slips = read_slips(alignment, series.widths.first_year, options.least_probability);
+    for (Slip& slip : result.slips) {
+        slip.probability = with_odds(slip.probability, options.stated_odds);
+    }
     result.whole_shift = alignment.shift.rows() > 0 ? outer_shift(alignment) * options.prior.jump : 0;
 }
 
@@ -85,7 +111,8 @@ std::vector<SeriesSlips> find_slips(const std::vector<TreeSeries>& site, const S
         const std::vector<CommonSignal> signals = signals_of_others(made.voices, made.span.first);
         for (std::size_t i = 0; i < site.size() && !work.stopped(); ++i) {
             const double near = round == 0 ? made.voices[i].loading : results[i].alignment.loading;
-            results[i].alignment = align(made.variations[i], signals[i], options.prior, near);
+            const SlipPrior prior = round == 0 ? options.prior : prior_after(options.prior, results[i].alignment);
+            results[i].alignment = align(made.variations[i], signals[i], prior, near);
             work.report((round + static_cast<double>(i + 1) / n) / options.rounds);
         }
         for (std::size_t i = 0; i < site.size() && !work.stopped(); ++i) {
@@ -112,7 +139,12 @@ std::vector<SeriesSlips> find_slips_against(const std::vector<TreeSeries>& refer
     made.voices.push_back({Eigen::ArrayXd::Constant(made.span.years, none), first_loading});
     const CommonSignal signal = signals_of_others(made.voices, made.span.first).back();
     for (std::size_t i = 0; i < site.size() && !work.stopped(); ++i) {
-        results[i].alignment = align(ring_variation(site[i].widths, options.period), signal, options.prior);
+        const RingVariation variation = ring_variation(site[i].widths, options.period);
+        results[i].alignment = align(variation, signal, options.prior);
+        if (const SlipPrior own = prior_after(options.prior, results[i].alignment);
+            own.missing > options.prior.missing) {
+            results[i].alignment = align(variation, signal, own, results[i].alignment.loading);
+        }
         read(results[i], site[i], options);
         work.report(static_cast<double>(i + 1) / static_cast<double>(site.size()));
     }

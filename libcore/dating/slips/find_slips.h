@@ -14,7 +14,11 @@ struct SlipOptions {
     SlipPrior prior;
     double period = 25.0; ///< Of the spline that is taken off the logarithms of the widths, in years.
     int rounds = 3;       ///< Each round holds a series against the others as the last round has repaired them.
-    double least_probability = 0.5; ///< Of a slip that is told.
+    double least_probability = 0.5; ///< Of a slip that is told, by the rates of `prior`.
+    /// How much rarer slips are than `prior` says, where a probability is stated. The search takes them for common, so
+    /// as to miss few; decoys tell what that costs (docs/accuracy.md): jumps that nobody makes are then told as often
+    /// as if the odds were five to eight times too high. A fifth gives 8 slips in 100,000 rings, one series in sixty.
+    double stated_odds = 0.2;
 };
 
 /// What the others say of the dates of one series.

@@ -49,7 +49,10 @@ Finding slip_finding(const Slip& slip, const SlipPlace& place) {
     if (const auto* removal = std::get_if<ProposeRemoval>(&place.place.change)) {
         finding.boundary = removal->boundary;
     }
-    finding.reason = "the other cores of the site show that " + words_of(slip) + "; " + place.place.reason;
+    constexpr double as_good_as_not = 0.5;
+    finding.reason = std::string("the other cores of the site ") +
+                     (slip.probability < as_good_as_not ? "hint" : "show") + " that " + words_of(slip) + "; " +
+                     place.place.reason;
     finding.proposal = std::visit(ProposalWords{std::to_string(place.ring_year)}, place.place.change);
     finding.change = place.place.change;
     finding.probability = place.probability;

@@ -66,10 +66,9 @@ public:
         for (ShiftTable* table : tables(f)) {
             table->setZero(shift_rows, rings_);
         }
-        const bool real = prior_.jump == 1; // Widths tell of a slip only where it is one of neighbouring rings.
-        const double merged = real ? prior_.missing * prior_.merged : 0.0;
+        const double merged = prior_.missing * prior_.merged;
         const double lost = prior_.missing - merged;
-        f.begin_split = real ? prior_.extra * prior_.split : 0.0;
+        f.begin_split = prior_.extra * prior_.split;
         const double inserted = prior_.extra - f.begin_split;
         const double stay = 1.0 - prior_.missing - prior_.extra - prior_.own_way;
         f.begin_own_way = prior_.own_way;
@@ -123,22 +122,28 @@ private:
         const double mean = 0.5 * c * c * loading_ * loading_;
         constexpr double least_unknown = 0.1; // No ring is foretold better than that (assumed).
         ShiftColumn expected;
-        ShiftColumn after; // Growth in the year after.
+        ShiftColumn before;  // In the year before, of which the inner one of two rings merged is.
+        ShiftColumn of_both; // In the year of the outer part, to which both parts of a ring belong.
+        ShiftColumn after;   // Growth in the year after.
         for (int s = 0; s < shift_rows; ++s) {
             const int y = place(s, i);
             expected(s) = scale * growth_(y);
+            before(s) = scale * growth_(y - 1);
+            of_both(s) = scale * growth_(y + 1 - prior_.jump);
             after(s) = growth_(y + 1);
             half_(s) = 0.5 / (scale * scale * std::max(least_unknown, unknown_(y)));
         }
         errors_.normal = value - expected;
-        // Of two rings merged the inner one is of the year before, which the next lower shift expects. (Where a slip is
-        // of several years it isn't, but then none are merged.)
         const ShiftColumn width = expected.exp();
         ShiftColumn inner;
-        inner(0) = std::exp(scale * growth_(place(0, i) - 1));
-        inner.tail<shift_count>() = width.head<shift_count>();
+        if (prior_.jump == 1) { // The year before is the one that the next lower shift expects.
+            inner(0) = std::exp(before(0));
+            inner.tail<shift_count>() = width.head<shift_count>();
+        } else {
+            inner = before.exp();
+        }
         errors_.merged = value - (width + inner).log();
-        errors_.split = variation_.pair(k) - expected;
+        errors_.split = variation_.pair(k) - of_both;
         // How much rather than others each year's ring is lost: exp(-c e) over its mean for normal e.
         narrow_ = (-c * after - mean).exp();
     }

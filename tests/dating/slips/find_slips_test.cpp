@@ -106,6 +106,42 @@ TEST(FindSlips, FindsAMistakeThatBothCoresOfATreeShare) {
     EXPECT_TRUE(found[2].slips.empty());
 }
 
+TEST(FindSlips, StatesASlipByItsOwnRateNotByThatOfTheSearch) {
+    auto site = made_up_site({.trees = 6, .cores = 1, .first_year = 1900, .years = 100, .r = 0.5, .seed = 8});
+    lose_ring(site[0].widths, 1930);
+    SlipOptions as_sought;
+    as_sought.stated_odds = 1.0;
+    const auto stated = slips_of_first(site);
+    const auto sought = find_slips(site, as_sought)[0].slips;
+    ASSERT_EQ(sought.size(), 1);
+    ASSERT_EQ(stated.size(), 1); // What is told is the same.
+    const double p = sought[0].probability;
+    EXPECT_GE(p, 0.5);
+    EXPECT_LT(p, 0.9999); // Else there is nothing to see.
+    EXPECT_NEAR(stated[0].probability, 0.2 * p / (0.2 * p + 1.0 - p), 1e-12);
+    EXPECT_EQ(stated[0].year, sought[0].year);
+}
+
+TEST(FindSlips, TakesAnotherSlipForLikelierWhereOneIsSure) {
+    // The older of the two is too near to the pith to be told by itself.
+    auto one = made_up_site(clear_site(9));
+    lose_ring(one[0].widths, 1806);
+    auto two = made_up_site(clear_site(9));
+    lose_ring(two[0].widths, 1806);
+    merge_rings(two[0].widths, 1930);
+    SlipOptions all;
+    all.least_probability = 0.0;
+    const auto expected_about = [&](const std::vector<TreeSeries>& site) {
+        const Alignment alignment = find_slips(site, all)[0].alignment;
+        double sum = 0.0;
+        for (Eigen::Index k = 0; k < alignment.missing.size(); ++k) {
+            sum += alignment.first_year + k < 1830 ? alignment.missing(k) : 0.0;
+        }
+        return sum;
+    };
+    EXPECT_GT(expected_about(two), 1.5 * expected_about(one));
+}
+
 TEST(FindSlips, TellsThatAWholeSeriesIsAYearOff) {
     auto site = made_up_site(clear_site());
     site[0].widths.first_year -= 1;

@@ -97,6 +97,16 @@ SlipScores score(const std::vector<TrialSeries>& series, double probability) {
     return result;
 }
 
+std::vector<double> likeliest_of_each(const std::vector<TrialSeries>& series) {
+    std::vector<double> result;
+    for (const TrialSeries& one : series) {
+        if (!one.told.empty()) {
+            result.push_back(std::ranges::max_element(one.told, {}, &Slip::probability)->probability);
+        }
+    }
+    return result;
+}
+
 PairScores score_pairs(const std::vector<TrialSeries>& series, double probability) {
     PairScores result;
     int both = 0;

@@ -19,8 +19,14 @@ struct SlipScores {
     int archive_errors = 0;
 };
 
+/// A probability that every slip has that is told.
+inline constexpr double whatever_told = 0.0;
+
 /// Counts slips of at least this probability.
 [[nodiscard]] SlipScores score(const std::vector<TrialSeries>& series, double probability);
+
+/// The highest probability stated of each series of which a slip is told.
+[[nodiscard]] std::vector<double> likeliest_of_each(const std::vector<TrialSeries>& series);
 
 /// The same for series with two mistakes.
 struct PairScores {

@@ -22,7 +22,7 @@ protected:
 };
 
 TEST_F(SlipTrial, FindsNineInTenMistakesAndAlarmsFewCleanSeries) {
-    const SlipScores scores = score(run_trial(sites(), {}), 0.5);
+    const SlipScores scores = score(run_trial(sites(), {}), whatever_told);
     EXPECT_GT(scores.mistaken, 100);
     EXPECT_GE(scores.found, 0.90);
     EXPECT_GE(scores.within_5, 0.80);
@@ -35,16 +35,29 @@ TEST_F(SlipTrial, FindsNineInTenMistakesAndAlarmsFewCleanSeries) {
 TEST_F(SlipTrial, FindsTwoMistakesInOneSeries) {
     TrialOptions options;
     options.mistakes = 2;
-    const PairScores scores = score_pairs(run_trial(sites(), options), 0.5);
+    const PairScores scores = score_pairs(run_trial(sites(), options), whatever_told);
     EXPECT_GE(scores.both_found, 0.80);
     EXPECT_GE(scores.both_within_5, 0.68);
 }
 
-TEST_F(SlipTrial, FindsHardlyAnyJumpsThatNobodyMakes) {
+TEST_F(SlipTrial, FindsJumpsThatNobodyMakesAsOftenAsWhatItStatesOfSlipsSaysIsFalse) {
     TrialOptions options;
     options.mistakes = 0;
-    options.slips.prior.jump = 9;
-    EXPECT_LE(score(run_trial(sites(), options), 0.5).alarmed, 0.04);
+    double stated_false = 0.0;
+    for (const double probability : likeliest_of_each(run_trial(sites(), options))) {
+        stated_false += 1.0 - probability;
+    }
+    double jumps = 0.0;
+    for (const int jump : {9, 11, 13}) {
+        options.slips.prior.jump = jump;
+        const auto series = run_trial(sites(), options);
+        const auto told = likeliest_of_each(series);
+        EXPECT_LE(static_cast<double>(told.size()), 0.04 * static_cast<double>(series.size()));
+        jumps += static_cast<double>(told.size()) / 3.0;
+    }
+    EXPECT_GE(jumps, 1.0); // Else it was no test.
+    EXPECT_GE(stated_false, 0.5 * jumps);
+    EXPECT_LE(stated_false, 2.0 * jumps);
 }
 
 } // namespace
