@@ -154,12 +154,14 @@ std::vector<Fall> divided(const std::vector<Fall>& falls, const std::vector<floa
         for (Fall& part : parts) {
             part.rise_after = part.height; // Blur hides how far it rises again.
             part.steepest_rise = part.steepest;
+            part.own_rise = false;
             part.column += fall.top;
             part.top += fall.top;
             part.bottom += fall.top;
             out.push_back(part);
         }
         out.back().rise_after = fall.rise_after;
+        out.back().own_rise = fall.own_rise;
         out.back().steepest_rise = fall.steepest_rise;
     }
     return out;

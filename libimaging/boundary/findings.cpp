@@ -17,6 +17,8 @@ constexpr double outlier = 0.9; ///< Change of ln(width) against the neighbours'
 constexpr double near_break_mm = 0.3;
 constexpr double long_break_mm = 0.6; ///< A longer break may have lost whole rings.
 constexpr double hides_one = 0.3;     ///< A broken ring wider than its neighbours by this, as ln(width), may be two.
+constexpr double few_pixels = 5.0;    ///< Rings narrower than this are at the limit of what a scan shows; ...
+constexpr std::size_t narrow_run = 3; ///< ... so many in a row are one finding.
 constexpr double sure_of_bark = 0.95;
 constexpr double sure_of_wood = 0.95;
 
@@ -43,6 +45,7 @@ bool is_asked_about(const Reading& reading, BoundaryId id) {
 }
 
 void doubtful_boundaries(Reading& reading) {
+    const double asked_under = wood_model(reading.wood).asked_under;
     for (const Boundary& boundary : reading.boundaries) {
         if (boundary.confidence >= asked_under || is_asked_about(reading, boundary.id)) {
             continue;
@@ -124,6 +127,33 @@ void breaks_in_wide_rings(Reading& reading, const ProposedRings& rings) {
         finding.proposal = "look at both edges of the break; if a year ends at one of them, add its boundary there";
         finding.probability = 0.3;
         add(reading, std::move(finding));
+    }
+}
+
+/// Where rings are as narrow as a few pixels, some may not show at all: one finding over the whole run.
+void runs_of_few_pixels(Reading& reading, const std::vector<double>& width_mm) {
+    const auto narrow = [&](std::size_t ring) {
+        const Leg& leg = reading.path.legs[reading.boundaries[ring].leg];
+        return width_mm[ring] * reading.calibrations.at(leg.scan).px_per_mm() < few_pixels;
+    };
+    const std::size_t rings = std::min(width_mm.size(), reading.boundaries.empty() ? 0 : reading.boundaries.size() - 1);
+    for (std::size_t first = 0; first < rings; ++first) {
+        std::size_t end = first;
+        while (end < rings && narrow(end)) {
+            ++end;
+        }
+        if (end - first >= narrow_run) {
+            Finding finding;
+            finding.kind = FindingKind::PossiblyOverlooked;
+            finding.leg = reading.boundaries[first].leg;
+            finding.at = reading.boundaries[first].at;
+            finding.to = reading.boundaries[end].at;
+            finding.reason = "several rings are only a few pixels wide here: others between them may not show";
+            finding.proposal = "look at the whole stretch; scan the core at a higher resolution if rings can't be told";
+            finding.probability = 0.3;
+            add(reading, std::move(finding));
+        }
+        first = end;
     }
 }
 
@@ -219,6 +249,7 @@ void add_findings(Reading& reading, const ProposedRings& rings, const OuterEnd& 
     overlooked_boundaries(reading);
     long_breaks(reading);
     breaks_in_wide_rings(reading, rings);
+    runs_of_few_pixels(reading, rings.width_mm);
 }
 
 } // namespace pithward::boundary

@@ -20,16 +20,12 @@ struct ProposedRings {
 void add_flags(Reading& reading, const std::vector<double>& width_mm);
 
 /// What asks for an answer in a proposed reading: doubtful boundaries, places of one that may be overlooked, wide
-/// breaks, breaks that may hide a boundary, the judged outer wood, a doubtful bark end or kind of wood. Numbers the
-/// findings from 1.
+/// breaks, breaks that may hide a boundary, runs of rings of a few pixels, the judged outer wood, a doubtful bark end
+/// or kind of wood. Numbers the findings from 1.
 void add_findings(Reading& reading, const ProposedRings& rings, const OuterEnd& outer, bool outer_given,
                   const WoodJudgement& wood);
 
 /// Boundaries of less confidence than this are flagged as faint.
 inline constexpr double sure = 0.8;
-
-/// Boundaries of less confidence than this are findings. It asks more than a flag does, since many a mistake that
-/// nobody was asked about had 0.8 to 0.9 (docs/accuracy.md).
-inline constexpr double asked_under = 0.9;
 
 } // namespace pithward::boundary

@@ -1,9 +1,8 @@
 #include "libimaging/boundary/trace.h"
 
 #include "libimaging/boundary/filters.h"
-#include "libimaging/robust/median.h"
+#include "libimaging/boundary/trace_curve.h"
 
-#include <Eigen/Dense>
 #include <opencv2/core/utility.hpp>
 
 #include <algorithm>
@@ -17,19 +16,9 @@ namespace {
 constexpr int group = 3;                   ///< Lanes averaged for one shift.
 constexpr double farthest_shift_mm = 0.15; ///< A shift is sought up to here.
 constexpr int rounds = 3;                  ///< Gauss-Newton steps.
-constexpr double seen = 0.4;               ///< Gain from which a group of lanes is said to show the change.
-constexpr double local_mm = 1.2;           ///< Shifts are fitted over this half breadth around the path.
 /// Deviation that stays however many lanes agree: pixel grid and the shape of the change. In columns; from rendered
 /// cores (tests/accuracy), not from theory.
 constexpr double floor_columns = 0.10;
-
-/// What one group of lanes says.
-struct Shift {
-    double u = 0.0;
-    double columns = 0.0; ///< Shift against the profile.
-    double weight = 0.0;  ///< Inverse variance up to a factor.
-    double gain = 0.0;    ///< Height of the change here against that of the profile.
-};
 
 /// A stretch of the profile around the mark with its gradient; weights fall off toward its ends.
 struct Shape {
@@ -133,77 +122,6 @@ Shift shift_of_group(const FlatStrip& strip, const cv::Mat1f& values, int first,
     return out;
 }
 
-/// Robust polynomial through the shifts near the path: place, slope and their deviation.
-struct Curve {
-    double at_path = 0.0; ///< Columns.
-    double slope = 0.0;   ///< Columns for each mm across.
-    double bend = 0.0;
-    double sd = 0.5; ///< Columns, of `at_path`.
-};
-
-Curve fit_curve(const std::vector<Shift>& shifts) {
-    std::vector<const Shift*> used;
-    for (const Shift& shift : shifts) {
-        if (shift.weight > 0.0 && std::abs(shift.u) <= local_mm) {
-            used.push_back(&shift);
-        }
-    }
-    Curve curve;
-    if (used.size() < 3) {
-        return curve;
-    }
-    const Eigen::Index terms = used.size() >= 6 ? 3 : 2;
-    const auto n = static_cast<Eigen::Index>(used.size());
-    Eigen::MatrixXd a(n, terms);
-    Eigen::VectorXd b(n);
-    Eigen::VectorXd weight(n);
-    for (Eigen::Index i = 0; i < n; ++i) {
-        const Shift& shift = *used[static_cast<std::size_t>(i)];
-        a(i, 0) = 1.0;
-        a(i, 1) = shift.u;
-        if (terms == 3) {
-            a(i, 2) = shift.u * shift.u;
-        }
-        b(i) = shift.columns;
-        weight(i) = shift.weight;
-    }
-    weight /= weight.maxCoeff();
-    Eigen::VectorXd x;
-    Eigen::VectorXd robust = Eigen::VectorXd::Ones(n);
-    Eigen::MatrixXd normal;
-    double scale = 1.0;
-    for (int round = 0; round < 4; ++round) {
-        const Eigen::VectorXd w = weight.cwiseProduct(robust);
-        normal = a.transpose() * w.asDiagonal() * a + 1e-6 * Eigen::MatrixXd::Identity(terms, terms);
-        x = normal.ldlt().solve(a.transpose() * w.asDiagonal() * b);
-        const Eigen::VectorXd residual = (b - a * x).cwiseAbs();
-        scale = std::max(deviation_of_median * median(std::vector<double>(residual.begin(), residual.end())), 0.05);
-        for (Eigen::Index i = 0; i < n; ++i) { // Tukey's biweight
-            const double t = residual(i) / (4.685 * scale);
-            robust(i) = t < 1.0 ? (1.0 - t * t) * (1.0 - t * t) : 0.0;
-        }
-    }
-    curve.at_path = x(0);
-    curve.slope = x(1);
-    curve.bend = terms == 3 ? x(2) : 0.0;
-    const Eigen::MatrixXd inverse = normal.ldlt().solve(Eigen::MatrixXd::Identity(terms, terms));
-    curve.sd = scale * std::sqrt(std::max(0.0, inverse(0, 0)));
-    return curve;
-}
-
-/// Share of the groups that show the change, weighted by wood, on one side or on both.
-double support_of(const std::vector<Shift>& shifts, double from_u, double to_u) {
-    double shown = 0.0;
-    double all = 0.0;
-    for (const Shift& shift : shifts) {
-        if (shift.u >= from_u && shift.u <= to_u && !std::isnan(shift.gain)) {
-            all += 1.0;
-            shown += shift.weight > 0.0 && shift.gain > seen ? 1.0 : 0.0;
-        }
-    }
-    return all > 0.0 ? shown / all : 0.0;
-}
-
 /// Slope of the ring flow at the path, columns for each mm.
 double flow_slope(const FlatStrip& strip, double column) {
     const int half = std::min(3, strip.centre());
@@ -238,7 +156,7 @@ void trace_mark(const FlatStrip& strip, const cv::Mat1f& values, const std::vect
             continue;
         }
         const double fitted = curve.at_path + curve.slope * shift.u + curve.bend * shift.u * shift.u;
-        const double own = std::abs(shift.u) <= local_mm ? fitted : shift.columns;
+        const double own = std::abs(shift.u) <= curve_reach_mm ? fitted : shift.columns;
         const double lane = shift.u / strip.lane_mm + strip.centre();
         const auto row = static_cast<int>(std::lround(lane));
         const double flow = static_cast<double>(sample(strip.flow_mm[row], strip.columns(), column));

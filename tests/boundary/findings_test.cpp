@@ -48,6 +48,23 @@ TEST(Findings, AskWhetherABreakHidesABoundaryWhereTheRingIsTooWide) {
     EXPECT_FALSE(asked->to) << "one place, however long the break is";
 }
 
+TEST(Findings, TellARunOfRingsOfAFewPixelsAsOneStretch) {
+    ProposedRings rings{std::vector<double>(9, 1.0), {3}};
+    rings.width_mm[2] = rings.width_mm[3] = 0.4; // at 10 px/mm
+    Reading two = broken_reading();
+    add_findings(two, rings, {}, false, sure_conifer);
+    EXPECT_EQ(count_of(two, FindingKind::PossiblyOverlooked), 0);
+
+    rings.width_mm[4] = rings.width_mm[8] = 0.4;
+    Reading three = broken_reading();
+    add_findings(three, rings, {}, false, sure_conifer);
+    ASSERT_EQ(count_of(three, FindingKind::PossiblyOverlooked), 1);
+    const auto told = std::ranges::find(three.findings, FindingKind::PossiblyOverlooked, &Finding::kind);
+    EXPECT_EQ(told->at, three.boundaries[2].at);
+    ASSERT_TRUE(told->to.has_value());
+    EXPECT_EQ(*told->to, three.boundaries[5].at);
+}
+
 TEST(Findings, AskAboutTheOutermostBoundaryOnce) {
     const ProposedRings rings{std::vector<double>(9, 1.0), {3}};
     Reading judged = broken_reading();
@@ -61,18 +78,22 @@ TEST(Findings, AskAboutTheOutermostBoundaryOnce) {
     EXPECT_EQ(count_of(told, FindingKind::PossiblyFalse), 1);
 }
 
-TEST(Findings, AskAboutBoundariesOfLessThanNineInTen) {
+TEST(Findings, AskAboutUnsureBoundariesSoonerInConifersThanInHardwoods) {
     const ProposedRings rings{std::vector<double>(9, 1.0), {}};
-    const auto asked = [&](double confidence) {
+    const auto asked = [&](WoodType wood, double confidence) {
         Reading reading = broken_reading();
+        reading.wood = wood;
         reading.boundaries[2].confidence = confidence;
         add_findings(reading, rings, {}, true, sure_conifer);
         return std::ranges::any_of(reading.findings, [&](const Finding& finding) {
             return finding.kind == FindingKind::PossiblyFalse && finding.boundary == reading.boundaries[2].id;
         });
     };
-    EXPECT_TRUE(asked(0.89));
-    EXPECT_FALSE(asked(0.91));
+    EXPECT_TRUE(asked(WoodType::Conifer, 0.94));
+    EXPECT_FALSE(asked(WoodType::Conifer, 0.96));
+    EXPECT_TRUE(asked(WoodType::RingPorous, 0.89));
+    EXPECT_FALSE(asked(WoodType::RingPorous, 0.91));
+    EXPECT_FALSE(asked(WoodType::DiffusePorous, 0.91));
 }
 
 } // namespace

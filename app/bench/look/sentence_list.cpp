@@ -28,6 +28,9 @@ constexpr std::array english{
         "the core is broken here within a ring wider than its neighbours: a boundary may lie in the break"),
     QT_TRANSLATE_NOOP("Sentences",
                       "look at both edges of the break; if a year ends at one of them, add its boundary there"),
+    QT_TRANSLATE_NOOP("Sentences", "several rings are only a few pixels wide here: others between them may not show"),
+    QT_TRANSLATE_NOOP("Sentences",
+                      "look at the whole stretch; scan the core at a higher resolution if rings can't be told"),
     QT_TRANSLATE_NOOP("Sentences",
                       "the wood under the bark is dark like latewood: growth of the outermost ring had ended"),
     QT_TRANSLATE_NOOP(
