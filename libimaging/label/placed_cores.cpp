@@ -112,7 +112,7 @@ ImagePoint from_stretch(ImagePoint from, ImagePoint to, ImagePoint at) {
 
 AwayFrom away_from(const WholeCore& core, std::span<const FoundCore> found, const Calibration& calibration,
                    ImagePoint at) {
-    constexpr double beyond_counts = 0.2;
+    constexpr double beyond_counts = 0.05;
     AwayFrom away;
     for (const std::size_t path : core) {
         const std::vector<ImagePoint>& points = found[path].path;

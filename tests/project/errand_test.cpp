@@ -7,6 +7,7 @@
 #include "app/project/missing_list.h"
 #include "app/project/new_project_dialog.h"
 #include "app/project/report_dialog.h"
+#include "app/project/settle_dialog.h"
 #include "tests/support/temporary_folder.h"
 
 #include <gtest/gtest.h>
@@ -14,6 +15,7 @@
 #include <QFileDialog>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QPushButton>
 #include <QTest>
 #include <QTreeWidget>
@@ -71,8 +73,19 @@ protected:
     MainWindow window{[](const std::string& path) { return open_scan(path); }, appearance};
 };
 
+TEST_F(ErrandTest, AScanThatMatchesNoCoreIsShownWhenTheProjectIsMade) {
+    fs::copy_file(fs::path(PITHWARD_DEMO) / "HW01A.jpg", site / "img_7.jpg");
+    make_project();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window.findChild<SettleDialog*>() != nullptr; }));
+    auto* dialog = window.findChild<SettleDialog*>();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return dialog->scans().count() == 2; }));
+    EXPECT_TRUE(dialog->scans().item(0)->text().contains("img_7.jpg")) << dialog->scans().item(0)->text().toStdString();
+    EXPECT_TRUE(dialog->cores().item(0)->text().contains("HW02A"));
+}
+
 TEST_F(ErrandTest, FromASheetAndScansToAReport) {
     make_project();
+    EXPECT_EQ(window.findChild<SettleDialog*>(), nullptr) << "a core alone without a scan may not be scanned yet";
     ASSERT_EQ(window.desk().overview().cores.size(), 2U);
     const auto* words = window.messages().findChild<QLabel*>();
     ASSERT_NE(words, nullptr);

@@ -93,6 +93,7 @@ TEST_F(SettleScans, TheKeyboardGivesAScanAndTakesItBack) {
     ASSERT_TRUE(done());
     EXPECT_TRUE(QTest::qWaitFor([&] { return dialog->said().text().contains("Every core has its scan"); }))
         << dialog->said().text().toStdString();
+    EXPECT_FALSE(window.messages().text().contains("somebody else")) << "one Return is one step";
     const auto last = test::opened(file, Project::Access::Read).history(without_scan).value().back();
     EXPECT_EQ(last.who, "Ida");
     EXPECT_EQ(last.label, "H02B gets the scan scans/stray.png");

@@ -30,8 +30,8 @@ void MainWindow::settle_what_is_open() {
                             [this](const Outcome<Open>& open) {
                                 if (!open) {
                                     messages_->tell(QString::fromStdString(open.error().line()));
-                                } else if (!open->empty()) {
-                                    settle_scans();
+                                } else if (!open->without_core.empty() || !open->unclear.empty()) {
+                                    settle_scans(); // a core alone without a scan may not be scanned yet
                                 }
                             });
 }
