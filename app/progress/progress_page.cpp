@@ -88,6 +88,17 @@ const ProgressRow* ProgressPage::row_at(const QModelIndex& shown) const {
                                                               : nullptr;
 }
 
+QImage ProgressPage::picture_of(const ProgressRow& row, QSize pixels) const {
+    const bool known = row.read || !row.reading; // else its path is on its way
+    return known ? strips_->strip(row.core, row.read, pixels) : QImage();
+}
+
+QImage ProgressPage::picture(record::CoreId core) const {
+    constexpr QSize usual(240, 28);
+    const auto row = std::ranges::find(model_.rows(), core, [](const ProgressRow& one) { return one.core.id; });
+    return row != model_.rows().end() ? picture_of(*row, usual) : QImage();
+}
+
 std::optional<record::CoreId> ProgressPage::core() const {
     const ProgressRow* row = row_at(table_->currentIndex());
     return row != nullptr ? std::optional(row->core.id) : std::nullopt;

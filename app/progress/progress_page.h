@@ -4,6 +4,7 @@
 #include "app/project/project_desk.h"
 #include "app/site/site_work.h"
 
+#include <QImage>
 #include <QWidget>
 #include <set>
 #include <string>
@@ -46,6 +47,8 @@ public:
     [[nodiscard]] QPushButton& site_button() { return *site_button_; }
     [[nodiscard]] QPushButton& core_button() { return *core_button_; }
     [[nodiscard]] QComboBox& order() { return *order_; }
+    /// The small picture of a core, as the table shows it; null while it is not made.
+    [[nodiscard]] QImage picture(record::CoreId core) const;
     /// What stands against the core that is chosen, in words.
     [[nodiscard]] QString story() const;
 
@@ -76,6 +79,7 @@ private:
     void sort();
     void follow_sorting(int column, Qt::SortOrder order);
     [[nodiscard]] const ProgressRow* row_at(const QModelIndex& shown) const;
+    [[nodiscard]] QImage picture_of(const ProgressRow& row, QSize pixels) const;
 
     ProjectDesk& desk_;
     SiteWork& dating_;

@@ -124,8 +124,7 @@ void ProgressPage::build_table() {
     table_->setItemDelegate(new ProgressDelegate(
         [this](const QModelIndex& index, QSize pixels) {
             const ProgressRow* shown = row_at(index);
-            const bool known = shown != nullptr && (shown->read || !shown->reading); // else its path is on its way
-            return known ? strips_->strip(shown->core, shown->read, pixels) : QImage();
+            return shown != nullptr ? picture_of(*shown, pixels) : QImage();
         },
         table_));
     QHeaderView* header = table_->horizontalHeader();

@@ -85,6 +85,7 @@ small() {
 
 # The pages of the handbook in their order, light, at one pixel to the point.
 take_handbook() {
+    scale=1
     mkdir -p "$out/handbook"
     make_site
     settle=6 open_window 1 1

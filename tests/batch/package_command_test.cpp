@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 #include <sys/wait.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -104,6 +105,40 @@ TEST_F(PackageCommand, ASiteWithNoDatedCoreIsRefusedInWords) {
     EXPECT_EQ(run("package hw.pithward --out hw"), 2);
     EXPECT_NE(said().find("dated series only"), std::string::npos) << said();
     EXPECT_FALSE(fs::exists(folder.file("hw")));
+}
+
+TEST_F(PackageCommand, AllThatTheSheetLacksForYearsIsNamedAtOnce) {
+    make_project("site,tree,core,wood,outer,scan\nHW,HW01,HW01A,conifer,complete,HW01A.jpg\n");
+    ASSERT_EQ(run("measure hw.pithward --quiet"), 0) << said();
+    EXPECT_EQ(run("package hw.pithward --out hw"), 2);
+    EXPECT_NE(said().find("HW01A: the field sheet does not tell status, date_cored, latitude"), std::string::npos)
+        << said();
+    EXPECT_NE(said().find("the archive will miss latitude, longitude, elevation_m, species, collector"),
+              std::string::npos)
+        << said();
+    EXPECT_EQ(std::ranges::count(said(), '\n'), 1) << said();
+}
+
+/// The seasons that a project is held against are those of its own side of the equator.
+TEST_F(PackageCommand, ASouthernSiteIsHeldAgainstSouthernSeasons) {
+    make_project("site,tree,core,wood,date_cored,status,outer,scan,latitude\n"
+                 "HW,HW01,HW01A,conifer,2024-05-04,living,complete,HW01A.jpg,-47.5\n");
+    ASSERT_EQ(run("measure hw.pithward --quiet"), 0) << said();
+    std::string climate = "year,month,value\n";
+    for (int year = 1900; year < 2025; ++year) {
+        for (int month = 1; month <= 12; ++month) {
+            climate += std::to_string(year) + ',' + std::to_string(month) + ',' +
+                       std::to_string((year * 31 + month * month * 17) % 23) + '\n';
+        }
+    }
+    (void)folder.write("climate.csv", climate);
+    const auto said_with = [&](const std::string& option) {
+        EXPECT_EQ(run("climate hw.pithward --climate climate.csv --quiet " + option), 0) << said();
+        return packed_bytes(folder.file("out.log"));
+    };
+    const std::string untold = said_with("");
+    EXPECT_EQ(untold, said_with("--hemisphere south"));
+    EXPECT_NE(untold, said_with("--hemisphere north"));
 }
 
 } // namespace

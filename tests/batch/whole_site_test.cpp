@@ -177,6 +177,7 @@ struct WholeSiteTrial : testing::Test {
         }
     }
 
+    void the_chronology_is_that_of_the_truth();
     void each_boundary_that_can_be_seen_is_found();
     void widths_stand_at_their_years();
     void the_year_of_the_pith_lies_in_its_interval();
@@ -325,10 +326,69 @@ void WholeSiteTrial::the_other_cores_tell_what_one_cannot() {
     }
 }
 
+/// Values of a chronology, by year.
+std::map<int, double> chronology_values(const std::string& csv) {
+    std::istringstream in(csv);
+    std::map<int, double> values;
+    for (std::string line; std::getline(in, line);) {
+        std::istringstream cells(line);
+        int year = 0;
+        char comma = 0;
+        double value = 0.0;
+        if (cells >> year >> comma >> value) {
+            values[year] = value;
+        }
+    }
+    return values;
+}
+
+/// The widths as they were laid, averaged in the same way, give the same chronology.
+void WholeSiteTrial::the_chronology_is_that_of_the_truth() {
+    std::map<int, std::map<std::string, double>> laid;
+    for (const auto& [core, reading] : readings) {
+        const json truth = truth_of_core(core);
+        for (const auto& ring : truth.at("widths")) {
+            if (!ring.at("radial_mm").is_null()) {
+                laid[ring.at("year")][core] = ring.at("radial_mm");
+            }
+        }
+    }
+    std::ofstream out(in_site("truth.csv"));
+    out << "year";
+    for (const auto& [core, reading] : readings) {
+        out << ',' << core;
+    }
+    for (const auto& [year, widths] : laid) {
+        out << '\n' << year;
+        for (const auto& [core, reading] : readings) {
+            out << ',' << (widths.contains(core) ? std::to_string(widths.at(core)) : "");
+        }
+    }
+    out << '\n';
+    out.close();
+    ASSERT_EQ(run("chronology truth.csv --out laid.csv --quiet"), 0) << said();
+    ASSERT_EQ(run("chronology hw.pithward --out found.csv --quiet"), 0) << said();
+    const auto wanted = chronology_values(bytes_of(in_site("laid.csv")));
+    const auto found = chronology_values(bytes_of(in_site("found.csv")));
+    constexpr int well_covered = 1940; // Six trees and more.
+    int compared = 0;
+    double worst = 0.0;
+    for (const auto& [year, value] : wanted) {
+        if (year >= well_covered && found.contains(year)) {
+            ++compared;
+            worst = std::max(worst, std::abs(value - found.at(year)));
+        }
+    }
+    EXPECT_EQ(compared, 84);
+    EXPECT_LT(worst, 0.1) << "of a chronology about 1, with one core of sixteen misread";
+    std::printf("the chronology differs by %.3f at most\n", worst);
+}
+
 /// One test, since the site is measured for it.
 TEST_F(WholeSiteTrial, FromSheetAndScansToThePackageAsTheTruthHasIt) {
     ASSERT_EQ(readings.size(), 16U);
     each_boundary_that_can_be_seen_is_found();
+    the_chronology_is_that_of_the_truth();
     widths_stand_at_their_years();
     the_year_of_the_pith_lies_in_its_interval();
     the_package_holds_it_all();

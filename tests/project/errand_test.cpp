@@ -3,6 +3,7 @@
 #include "app/bench/model/opened_scan.h"
 #include "app/bench/panels/message_bar.h"
 #include "app/bench/window/main_window.h"
+#include "app/progress/progress_page.h"
 #include "app/project/detail_field.h"
 #include "app/project/missing_list.h"
 #include "app/project/new_project_dialog.h"
@@ -95,6 +96,15 @@ TEST_F(ErrandTest, FromASheetAndScansToAReport) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return !window.errand().busy(); }, 60'000));
     EXPECT_TRUE(QTest::qWaitFor([&] { return window.desk().overview().cores.front().accepted.has_value(); }, 10'000))
         << "what another process wrote is seen";
+
+    window.actions().at(ActionId::ShowProgress)->trigger();
+    const auto& progress = window.progress();
+    const record::CoreId measured = window.desk().overview().cores.front().id;
+    EXPECT_TRUE(QTest::qWaitFor([&] { return progress.picture(measured).width() > 100; }, 20'000))
+        << "the wood is shown";
+    ASSERT_EQ(progress.model().rows().size(), 2U);
+    EXPECT_NE(progress.model().rows()[0].progress.next, progress::Step::Measure);
+    EXPECT_EQ(progress.model().rows()[1].progress.next, progress::Step::FindScan);
 
     window.actions().at(ActionId::WriteReport)->trigger();
     auto* dialog = window.findChild<ReportDialog*>();
