@@ -13,6 +13,7 @@
 #include "libcore/edit/joined_readings.h"
 
 #include <QMainWindow>
+#include <map>
 
 class QLabel;
 class QMenu;
@@ -102,6 +103,9 @@ private:
     void show_project();
     void show_details();
     void show_saved(int waiting);
+    /// The scans outside of a project with edits that are in no exported file, by name.
+    [[nodiscard]] QStringList not_kept() const;
+    void ask_before_closing(const QStringList& scans);
     void say_done();
     void accept_reading();
     /// Whether the present core is one of a project; told where it is not.
@@ -208,8 +212,10 @@ private:
         bool seen = false;    ///< The view has gone there.
     };
     std::optional<Goal> goal_;
-    std::function<void()> when_shown_; ///< What is to be done on a scan as soon as it is shown.
-    bool closing_ = false;             ///< The window is to close when all is written.
+    std::function<void()> when_shown_;    ///< What is to be done on a scan as soon as it is shown.
+    bool closing_ = false;                ///< The window is to close when all is written.
+    bool leaving_ = false;                ///< It may close, and edits that are in no file may go.
+    std::map<int, std::size_t> exported_; ///< How many edits a scan had when it was exported, by its id.
 };
 
 } // namespace pithward::bench
