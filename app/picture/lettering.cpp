@@ -1,14 +1,11 @@
 #include "app/picture/lettering.h"
 
-#include <algorithm>
-
 namespace pithward::picture {
 
-YearLettering::YearLettering(const RingSeries& series, double path_length) {
-    const double rings = std::max<double>(1.0, static_cast<double>(series.rings.size()));
+YearLettering::YearLettering(double ring_width) {
     for (const int step : {1, 10, 20, 50, 100, 500, 1000}) {
         step_ = step;
-        if (path_length / rings * step >= least_room) {
+        if (ring_width * step >= least_room) {
             break;
         }
     }

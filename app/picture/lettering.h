@@ -16,8 +16,8 @@ struct LetteredYear {
 /// Chooses which boundaries are lettered, so that there is room between two of them.
 class YearLettering {
 public:
-    /// `path_length`: of the whole path in view pixels.
-    YearLettering(const RingSeries& series, double path_length);
+    /// `ring_width`: of a ring that is seen, the mean in view pixels.
+    explicit YearLettering(double ring_width);
 
     /// Nothing where no lettering goes.
     [[nodiscard]] std::optional<LetteredYear> at(const PlacedBoundary& boundary) const;

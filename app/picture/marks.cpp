@@ -8,7 +8,6 @@
 #include <QStringList>
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 namespace pithward::picture {
 
@@ -66,11 +65,27 @@ private:
         return leg(index) != nullptr && near_.contains(view_.to_view(at));
     }
 
+    /// The mean width of the rings in view, which near the pith may be many times that near the bark.
+    [[nodiscard]] double seen_ring_width() const {
+        double length = 0.0;
+        int rings = 0;
+        std::vector<std::optional<double>> last(legs_.size());
+        for (const Boundary& boundary : core_.reading.boundaries) {
+            if (!seen(boundary.leg, boundary.at)) {
+                continue;
+            }
+            const double along = foot_of(leg(boundary.leg)->line, view_.to_view(boundary.at)).along;
+            if (last[boundary.leg]) {
+                length += std::abs(along - *last[boundary.leg]);
+                ++rings;
+            }
+            last[boundary.leg] = along;
+        }
+        return rings > 0 ? length / rings : YearLettering::least_room; // a ring alone has room
+    }
+
     [[nodiscard]] std::vector<BoundaryMark> boundaries() const {
-        const double length = std::accumulate(legs_.begin(), legs_.end(), 0.0, [](double sum, const auto& leg) {
-            return sum + (leg ? length_of(leg->line) : 0.0);
-        });
-        const YearLettering years(core_.series, length);
+        const YearLettering years(seen_ring_width());
         std::vector<BoundaryMark> marks;
         for (std::size_t i = 0; i < core_.reading.boundaries.size(); ++i) {
             const Boundary& boundary = core_.reading.boundaries[i];

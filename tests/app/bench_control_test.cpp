@@ -116,6 +116,52 @@ TEST_F(BenchControlTest, APathDrawnBesideTheCoresIsAnotherCore) {
     EXPECT_EQ(model().core()->reading.bark_end.how, "given");
 }
 
+TEST_F(BenchControlTest, LookingForCoresAgainLeavesWhatWasChangedOrDrawnByHand) {
+    read({"a.png"});
+    control.read_drawn_path({{100, 190}, {1500, 190}});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !control.jobs().busy(); }));
+    control.show_core({model().scan()->id, 0});
+    control.set_last_year(Year(2020));
+    const std::vector<picture::MeasuredCore> before = model().scan()->cores;
+    ASSERT_EQ(before.size(), 2U);
+    control.read_shown_scan();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !control.jobs().busy(); }));
+    EXPECT_EQ(model().scan()->cores, before);
+    ASSERT_EQ(told.count(), 1);
+    EXPECT_TRUE(told[0][0].toString().contains("by hand"));
+}
+
+TEST_F(BenchControlTest, ADamagedScanDoesNotKeepTheNextFromBeingRead) {
+    read({"broken.tif", "a.png"});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return model().core() != nullptr; }));
+    EXPECT_EQ(model().scans().size(), 1U);
+    EXPECT_EQ(model().scan()->opened->name(), "a.png");
+}
+
+TEST_F(BenchControlTest, NoExportGoesOverAScanOfTheBench) {
+    const QTemporaryDir folder;
+    const QString scan = folder.filePath("a.png");
+    QFile file(scan);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write("the only scan of this core");
+    file.close();
+    ASSERT_TRUE(QFile::link(scan, folder.filePath("link.png")));
+    read({scan});
+    for (const QString& path : {scan, folder.filePath("link.png"), folder.path() + "/./a.png"}) {
+        told.clear();
+        control.export_shown(path, export_formats()[3]);
+        ASSERT_TRUE(QTest::qWaitFor([&] { return told.count() == 1; })) << path.toStdString();
+        EXPECT_TRUE(told[0][0].toString().contains("this is a scan")) << told[0][0].toString().toStdString();
+    }
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_EQ(file.readAll(), "the only scan of this core");
+    EXPECT_NE(proposed_name(*model().scan()->opened, export_formats()[3]), scan.toStdString());
+    const ExportInput other{model().scan()->opened, {}, {folder.filePath("b.png").toStdString()}};
+    ASSERT_TRUE(QFile::copy(scan, folder.filePath("b.png")));
+    EXPECT_FALSE(spare_scans(folder.filePath("b.png").toStdString(), other)) << "nor over another one of the bench";
+    EXPECT_TRUE(spare_scans(folder.filePath("c.png").toStdString(), other));
+}
+
 TEST_F(BenchControlTest, APathOutsideTheScanIsToldAndNothingChanges) {
     read({"a.png"});
     control.read_drawn_path({{100, 100}, {90000, 100}});

@@ -100,6 +100,18 @@ TEST(Marks, DecadesAreLetteredWhereThereIsNoRoomForEveryYear) {
     EXPECT_EQ(letters, QStringList({"2010", "2000", "1990", "1980", "1970"}));
 }
 
+TEST(Marks, EveryYearIsLetteredWhereTheRingsInViewAreWide) {
+    ReadingRequest request = bench::fake_request(scan);
+    request.last_year = Year(2013);
+    Reading reading = bench::fake_reading(request);
+    std::erase_if(reading.boundaries, [](const Boundary& one) { return one.at.x > 1100 && one.id.value % 2 == 0; });
+    const MeasuredCore core = *measured(reading, 2.6);
+    const ViewTransform view(QSizeF(250, 400), {1600, 100}, 0.8); // 32 pixels to a ring near the bark, 64 here
+    const MarkSet marks = visible_marks(core, scan, view, all_of(view));
+    ASSERT_GT(marks.boundaries.size(), 3U);
+    EXPECT_TRUE(std::ranges::all_of(marks.boundaries, [](const auto& mark) { return mark.lettering.has_value(); }));
+}
+
 TEST(Marks, NothingIsDrawnOnAnotherScan) {
     const MeasuredCore core = a_core();
     const ViewTransform view = ViewTransform::fit(window, {fake_width, fake_height}, 10);

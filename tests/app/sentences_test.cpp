@@ -43,6 +43,9 @@ TEST(Sentences, AreTranslatedWithTheSentencesInThem) {
               QString("<the pith is 6.1 mm to 33.5 mm from the innermost boundary, but more than 40.0 mm by <the "
                       "stem's radius>>"));
     EXPECT_EQ(in_window_language("nobody knows"), QString("nobody knows"));
+    EXPECT_EQ(in_window_language("/a: b; c/d.csv: writing broke off: No space left; check the space left on the disk"),
+              QString("/a: b; c/d.csv: <writing broke off: No space left>; <check the space left on the disk>"));
+    EXPECT_EQ(in_window_language("a: what nobody knows; ask somebody"), QString("a: what nobody knows; ask somebody"));
     QCoreApplication::removeTranslator(&marked);
 }
 

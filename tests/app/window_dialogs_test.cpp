@@ -10,6 +10,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QMessageBox>
 #include <QPushButton>
 #include <QSpinBox>
 #include <QTemporaryDir>
@@ -107,6 +108,33 @@ TEST_F(WindowDialogs, AnExportIsShownBeforeItIsWritten) {
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     EXPECT_EQ(QString::fromUtf8(file.readAll()), text) << "what was shown is what is written";
+}
+
+TEST_F(WindowDialogs, ClosingAsksOnlyWhileSomethingIsInNoFile) {
+    const auto question = [this] { return window.findChild<QMessageBox*>(); };
+    window.control().set_last_year(Year(2020));
+    settle();
+    EXPECT_FALSE(window.close());
+    ASSERT_NE(question(), nullptr);
+    EXPECT_TRUE(question()->text().contains("a.png"));
+    button(question(), "Stay")->click();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    EXPECT_TRUE(window.isVisible());
+
+    const QTemporaryDir folder;
+    trigger(ActionId::ExportJson);
+    auto* shown = dialog<ExportDialog>();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return shown->ready(); }));
+    shown->set_path(folder.filePath("a.json"));
+    shown->save();
+    trigger(ActionId::Undo);
+    EXPECT_TRUE(window.close()) << "nothing is left that could be lost";
+    window.show();
+    trigger(ActionId::Redo);
+    EXPECT_FALSE(window.close()) << "the file is older than this";
+    ASSERT_TRUE(QTest::qWaitFor([&] { return question() != nullptr; }));
+    button(question(), "Close and lose it")->click();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !window.isVisible(); }));
 }
 
 TEST_F(WindowDialogs, WhereAnExportCantBeWrittenTheReasonIsToldAndNothingIsLost) {

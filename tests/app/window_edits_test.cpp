@@ -6,6 +6,8 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
+#include <QLineEdit>
 #include <numbers>
 
 namespace pithward::bench {
@@ -32,6 +34,52 @@ TEST_F(WindowEdits, AClickTakesABoundaryUpAndCConfirmsItAndGoesOn) {
     EXPECT_NEAR(window.editor().in_hand()->at.x, 420, 1e-9);
     key(Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(reading(), before);
+}
+
+TEST_F(WindowEdits, ACoreThatWasDrawnIsTakenAwayByUndoAndBroughtBackByRedo) {
+    window.control().read_drawn_path({{100, 190}, {1500, 190}});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return model().scan()->cores.size() == 2; }));
+    settle();
+    const Reading drawn = reading();
+    window.control().set_last_year(Year(2020));
+    settle();
+    trigger(ActionId::Undo);
+    EXPECT_EQ(reading(), drawn) << "its edits go first";
+    trigger(ActionId::Undo);
+    ASSERT_EQ(model().scan()->cores.size(), 1U);
+    EXPECT_EQ(reading(), before);
+    EXPECT_FALSE(window.actions().at(ActionId::Undo)->isEnabled()) << "what the program found is not taken away";
+    trigger(ActionId::Redo);
+    EXPECT_EQ(reading(), drawn);
+    trigger(ActionId::Redo);
+    EXPECT_EQ(reading().last_year, Year(2020));
+}
+
+TEST_F(WindowEdits, ANewEditEndsTheRedoOfADrawnCore) {
+    window.control().read_drawn_path({{100, 190}, {1500, 190}});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return model().scan()->cores.size() == 2; }));
+    settle();
+    trigger(ActionId::Undo);
+    window.control().set_last_year(Year(2020));
+    settle();
+    EXPECT_FALSE(window.actions().at(ActionId::Redo)->isEnabled());
+}
+
+TEST_F(WindowEdits, AfterTheYearTheKeysAreTheWoodsAgain) {
+    trigger(ActionId::SetYear);
+    QWidget* field = QApplication::focusWidget();
+    ASSERT_NE(qobject_cast<QLineEdit*>(field), nullptr);
+    QTest::keyClicks(field, "2020");
+    QTest::keyClick(field, Qt::Key_Return);
+    settle();
+    EXPECT_EQ(reading().last_year, Year(2020));
+    EXPECT_TRUE(window.view().hasFocus());
+    trigger(ActionId::SetYear);
+    QTest::keyClicks(field, "1999");
+    QTest::keyClick(field, Qt::Key_Escape);
+    settle();
+    EXPECT_EQ(reading().last_year, Year(2020)) << "Escape gives up what was typed";
+    EXPECT_TRUE(window.view().hasFocus());
 }
 
 TEST_F(WindowEdits, DeleteTakesTheBoundaryInHandAwayAndUndoBringsItBack) {

@@ -88,6 +88,15 @@ TEST_F(WindowTest, ABrokenScanIsToldOnceAndTakenOffAgain) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return window.view().image().complete(); }));
 }
 
+TEST_F(WindowTest, OfManyWrongFilesEachIsTold) {
+    open({"wrong1.png", "wrong2.png", "wrong3.png", "wrong4.png", "wrong5.png", "wrong6.png"});
+    EXPECT_TRUE(window.messages().text().startsWith("2 more")) << window.messages().text().toStdString();
+    auto* label = window.messages().findChild<QLabel*>();
+    for (int i = 1; i <= 6; ++i) {
+        EXPECT_TRUE(label->toolTip().contains(QString("wrong%1.png").arg(i)));
+    }
+}
+
 TEST_F(WindowTest, ABrokenScanAloneLeavesAnEmptyBench) {
     open({"broken.tif"});
     EXPECT_EQ(model().scan(), nullptr);

@@ -1,4 +1,5 @@
 #include "app/bench/control/bench_control.h"
+#include "app/bench/model/hand_work.h"
 #include "app/picture/ring_places.h"
 #include "libcore/edit/reading_edits.h"
 
@@ -44,9 +45,15 @@ void BenchControl::read_shown_scan() {
             }
             if (read.damaged) {
                 model_.remove_scan(id);
+                read_if_new(); // the scan that is shown instead has waited for its turn
                 return;
             }
             const bool none = read.cores.empty() && read.faults.empty();
+            const BenchScan* before = model_.find(id);
+            if (before != nullptr && !before->recorded && std::ranges::any_of(before->documents, touched_by_hand)) {
+                emit told(tr("What was drawn or changed by hand stays as it is. Undo its changes first to have it "
+                             "read anew."));
+            }
             if (model_.put_cores(id, revision, std::move(read.cores)) && none) {
                 emit told(tr("No core was seen on this scan. Draw its path by hand (P)."));
             }

@@ -172,6 +172,10 @@ void CoreEditor::settle(int number, Finding::State state) {
 }
 
 void CoreEditor::undo() {
+    if (model_.take_back_drawn()) {
+        emit edited(tr("Undone"));
+        return;
+    }
     const auto done = model_.change([this](Document& document) { return document.undo(model_.stamp()); });
     if (!done) {
         tell(done.error());
@@ -181,6 +185,10 @@ void CoreEditor::undo() {
 }
 
 void CoreEditor::redo() {
+    if (model_.bring_back_drawn()) {
+        emit edited(tr("Done again"));
+        return;
+    }
     const auto done = model_.change([this](Document& document) { return document.redo(model_.stamp()); });
     if (!done) {
         tell(done.error());

@@ -2,6 +2,7 @@
 
 #include "app/bench/control/core_reader.h"
 #include "app/bench/model/beside_window.h"
+#include "app/bench/model/edit_stamp.h"
 #include "app/picture/nearest_mark.h"
 #include "libcore/edit/apply.h"
 #include "libcore/edit/edits_between.h"
@@ -46,7 +47,7 @@ bool was_judged(const Reading& reading) {
 }
 
 EditStamp programs(EditStamp stamp) {
-    stamp.who = "Pithward";
+    stamp.who = programs_name;
     return stamp;
 }
 

@@ -1,5 +1,6 @@
 #include "app/bench/exporting/export_dialog.h"
 
+#include "app/bench/look/sentences.h"
 #include "app/bench/model/beside_window.h"
 
 #include <QComboBox>
@@ -126,7 +127,7 @@ void ExportDialog::show_made(const Outcome<ExportBytes>& made) {
     if (!made) {
         text_->clear();
         preview_->setCurrentWidget(text_);
-        said_->setText(QString::fromStdString(made.error().line()));
+        said_->setText(in_window_language(made.error().line()));
         return;
     }
     made_ = *made;
@@ -150,9 +151,11 @@ void ExportDialog::follow_path() {
     }
     QStringList said;
     for (const std::string& remark : made_->remarks) {
-        said << QString::fromStdString(remark);
+        said << in_window_language(remark);
     }
-    if (QFileInfo::exists(path_->text())) {
+    if (const auto spared = spare_scans(path_->text().toStdString(), input_); !spared) {
+        said << in_window_language(spared.error().line());
+    } else if (QFileInfo::exists(path_->text())) {
         said << tr("There is a file of this name. Saving writes over it.");
     }
     said_->setText(said.join('\n'));
@@ -174,9 +177,10 @@ void ExportDialog::save() {
     if (!made_) {
         return;
     }
-    const auto done = write_export(path_->text().toStdString(), *made_);
+    const std::string path = path_->text().toStdString();
+    const auto done = spare_scans(path, input_).and_then([&] { return write_export(path, *made_); });
     if (!done) {
-        said_->setText(QString::fromStdString(done.error().line()));
+        said_->setText(in_window_language(done.error().line()));
         return;
     }
     accept();

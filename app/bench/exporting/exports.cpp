@@ -79,6 +79,17 @@ std::span<const ExportFormat> export_formats() {
     return formats;
 }
 
+Outcome<void> spare_scans(const std::string& path, const ExportInput& input) {
+    const auto same = [&](const std::string& scan) {
+        std::error_code error; // a file that is not there yet is no scan
+        return std::filesystem::equivalent(path, scan, error);
+    };
+    if (same(input.scan->path) || std::ranges::any_of(input.other_scans, same)) {
+        return fail(path, "this is a scan that is open here", "name another file");
+    }
+    return {};
+}
+
 Outcome<void> write_export(const std::string& path, const ExportBytes& made) {
     return write_whole_file(path, true, [&](std::ostream& out) -> Outcome<void> {
         out.write(made.bytes.data(), std::ssize(made.bytes));
@@ -88,6 +99,9 @@ Outcome<void> write_export(const std::string& path, const ExportBytes& made) {
 
 Outcome<std::vector<std::string>> export_to(const std::string& path, const ExportFormat& format,
                                             const ExportInput& input, const Work& work) {
+    if (const auto spared = spare_scans(path, input); !spared) {
+        return tl::unexpected(spared.error());
+    }
     const auto made = format.bytes(input, work);
     if (!made) {
         return tl::unexpected(made.error());
@@ -96,7 +110,13 @@ Outcome<std::vector<std::string>> export_to(const std::string& path, const Expor
 }
 
 std::string proposed_name(const OpenedScan& scan, const ExportFormat& format) {
-    return std::filesystem::path(scan.path).replace_extension(format.suffix).string();
+    const std::filesystem::path path(scan.path);
+    auto beside = path;
+    beside.replace_extension(format.suffix);
+    if (beside == path) {
+        beside.replace_filename(path.stem().string() + "-rings." + format.suffix);
+    }
+    return beside.string();
 }
 
 } // namespace pithward::bench

@@ -16,6 +16,7 @@ namespace pithward::bench {
 struct ExportInput {
     std::shared_ptr<const OpenedScan> scan;
     std::vector<picture::MeasuredCore> cores;
+    std::vector<std::string> other_scans{}; ///< Paths of the bench's other scans: no export goes over any of them.
 };
 
 /// A file's content, and what a person should know of it.
@@ -34,6 +35,9 @@ struct ExportFormat {
 
 [[nodiscard]] std::span<const ExportFormat> export_formats();
 
+/// Refused where the file to write is a scan of the bench: it may be the only one of its core.
+[[nodiscard]] Outcome<void> spare_scans(const std::string& path, const ExportInput& input);
+
 /// Writes what was made, whole or not at all; the person has said that it may be written over.
 [[nodiscard]] Outcome<void> write_export(const std::string& path, const ExportBytes& made);
 
@@ -42,7 +46,7 @@ struct ExportFormat {
 [[nodiscard]] Outcome<std::vector<std::string>> export_to(const std::string& path, const ExportFormat& format,
                                                           const ExportInput& input, const Work& work);
 
-/// A name to begin with: that of the scan with the format's suffix.
+/// A name to begin with: that of the scan with the format's suffix, and never the scan's own.
 [[nodiscard]] std::string proposed_name(const OpenedScan& scan, const ExportFormat& format);
 
 } // namespace pithward::bench

@@ -63,11 +63,34 @@ QString translated(const QString& sentence, int depth) {
     return sentence;
 }
 
+/// A fault is told as "where: what; remedy": what and remedy are sentences. What stands before them stays.
+QString told_fault(const QString& line, int depth) {
+    const qsizetype end = line.lastIndexOf("; ");
+    if (end < 0) {
+        return line;
+    }
+    const QString remedy = translated(line.mid(end + 2), depth);
+    QList<qsizetype> starts{0}; // what comes before may hold colons too, as may a file's name
+    for (qsizetype at = line.indexOf(": "); at >= 0 && at < end; at = line.indexOf(": ", at + 2)) {
+        starts << at + 2;
+    }
+    for (const qsizetype start : starts) {
+        const QString what = line.mid(start, end - start);
+        const QString words = translated(what, depth);
+        if (words != what) {
+            return line.left(start) + words + "; " + remedy;
+        }
+    }
+    return line.left(end) + "; " + remedy;
+}
+
 } // namespace
 
 QString in_window_language(const std::string& sentence) {
     constexpr int deepest = 2;
-    return translated(QString::fromStdString(sentence), deepest);
+    const QString line = QString::fromStdString(sentence);
+    const QString words = translated(line, deepest);
+    return words != line ? words : told_fault(line, deepest);
 }
 
 } // namespace pithward::bench

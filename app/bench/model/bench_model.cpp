@@ -1,12 +1,12 @@
 #include "app/bench/model/bench_model.h"
 
 #include "app/bench/model/edit_stamp.h"
+#include "app/bench/model/hand_work.h"
 #include "app/picture/legs.h"
 #include "libcore/edit/edits_between.h"
 #include "libcore/edit/reading_edits.h"
 
 #include <algorithm>
-#include <iterator>
 #include <tuple>
 #include <utility>
 
@@ -240,9 +240,17 @@ bool BenchModel::put_cores(int id, std::uint64_t revision, std::vector<picture::
         emit proposed(id, cores);
         return true;
     }
-    scan->cores = std::move(cores);
-    scan->documents.clear();
-    std::ranges::transform(scan->cores, std::back_inserter(scan->documents), opened);
+    taken_back_.clear();
+    keep_hand_work(*scan);
+    const auto kept = std::ssize(scan->cores);
+    for (picture::MeasuredCore& core : cores) {
+        const bool known = std::any_of(scan->cores.begin(), scan->cores.begin() + kept,
+                                       [&](const picture::MeasuredCore& one) { return same_core(one, core.reading); });
+        if (!known) {
+            scan->documents.push_back(opened(core));
+            scan->cores.push_back(std::move(core));
+        }
+    }
     scan->searched = true;
     ++scan->revision;
     if (id == home_) {
@@ -270,6 +278,7 @@ bool BenchModel::put_core(int id, std::uint64_t revision, std::size_t index, pic
         emit proposed(id, {std::move(core)});
         return true;
     } else {
+        taken_back_.clear();
         index = scan->cores.size();
         scan->documents.push_back(opened(core));
         scan->cores.push_back(std::move(core));
@@ -293,6 +302,44 @@ Outcome<bool> BenchModel::change(const CorePlace& place, const std::function<Out
                                                         : false;
 }
 
+bool BenchModel::drawn_last() const {
+    const BenchScan* scan = home();
+    return scan != nullptr && !scan->recorded && core() != nullptr && drawn_and_unchanged(*document());
+}
+
+bool BenchModel::take_back_drawn() {
+    BenchScan* scan = at(home_);
+    if (!drawn_last()) {
+        return false;
+    }
+    const auto here = static_cast<std::ptrdiff_t>(core_);
+    taken_back_.push_back({present(), std::move(scan->cores[static_cast<std::size_t>(here)]),
+                           std::move(scan->documents[static_cast<std::size_t>(here)])});
+    scan->cores.erase(scan->cores.begin() + here);
+    scan->documents.erase(scan->documents.begin() + here);
+    core_ = std::max(0, core_ - 1);
+    ++scan->revision;
+    note(ScanList | Cores | PresentCore);
+    return true;
+}
+
+bool BenchModel::bring_back_drawn() {
+    BenchScan* scan = taken_back_.empty() ? nullptr : at(taken_back_.back().place.scan);
+    if (scan == nullptr) {
+        return false;
+    }
+    TakenBack last = std::move(taken_back_.back());
+    taken_back_.pop_back();
+    const auto here = std::min<std::ptrdiff_t>(last.place.index, std::ssize(scan->cores));
+    scan->cores.insert(scan->cores.begin() + here, std::move(last.core));
+    scan->documents.insert(scan->documents.begin() + here, std::move(last.document));
+    home_ = scan->id;
+    core_ = static_cast<int>(here);
+    ++scan->revision;
+    note(ScanList | Cores | PresentCore);
+    return true;
+}
+
 void BenchModel::leave_unread(int id) {
     if (BenchScan* scan = at(id)) {
         scan->searched = true;
@@ -314,6 +361,7 @@ Outcome<bool> BenchModel::change(BenchScan& scan, std::size_t index,
         return tl::unexpected(again.error());
     }
     again->half_breadth_px = scan.cores[index].half_breadth_px;
+    taken_back_.clear(); // a new edit ends redo
     const std::size_t known = scan.documents[index].log().size();
     scan.cores[index] = std::move(*again);
     scan.documents[index] = std::move(document);

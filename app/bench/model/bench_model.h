@@ -116,6 +116,12 @@ public:
     /// The same for any core of the bench.
     Outcome<bool> change(const CorePlace& place, const std::function<Outcome<bool>(Document&)>& act);
     [[nodiscard]] CorePlace present() const { return {home_, core_}; }
+    /// Whether the present core is one that a person drew, with no edit left in effect: then undo takes it away.
+    [[nodiscard]] bool drawn_last() const;
+    /// Takes the present core away where `drawn_last`; `bring_back_drawn` brings it back, until something else changes.
+    bool take_back_drawn();
+    bool bring_back_drawn();
+    [[nodiscard]] bool can_bring_back() const { return !taken_back_.empty(); }
     /// Nobody need look for cores on this scan.
     void leave_unread(int id);
 
@@ -134,6 +140,12 @@ private:
     void note(Changes changes);
 
     std::vector<BenchScan> scans_;
+    struct TakenBack {
+        CorePlace place;
+        picture::MeasuredCore core;
+        Document document;
+    };
+    std::vector<TakenBack> taken_back_; ///< Cores that were drawn and taken back, the last one last.
     std::string who_;
     int next_id_ = 1;
     int shown_ = 0;

@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QStyle>
 #include <QToolButton>
+#include <algorithm>
 
 namespace pithward::bench {
 
@@ -35,14 +36,23 @@ MessageBar::MessageBar(QWidget* parent)
 }
 
 void MessageBar::tell(const QString& sentence) {
-    constexpr qsizetype most = 4;
+    constexpr qsizetype most_shown = 4;
+    constexpr qsizetype most_kept = 40;
     const QString message = in_window_language(sentence.toStdString());
     messages_.removeAll(message);
     messages_ << message;
-    while (messages_.size() > most) {
+    while (messages_.size() > most_kept) {
         messages_.removeFirst();
     }
-    label_->setText(messages_.join('\n'));
+    QStringList shown = messages_.mid(std::max<qsizetype>(0, messages_.size() - most_shown));
+    const bool more = shown.size() < messages_.size();
+    if (more) { // of many scans that are opened at once, each that can't be read is told
+        shown.prepend(tr("%1 more messages: rest the mouse here to read them.").arg(messages_.size() - shown.size()));
+    }
+    label_->setText(shown.join('\n'));
+    const QString all = messages_.join('\n');
+    label_->setToolTip(more ? "<p style='white-space:pre'>" + all.toHtmlEscaped() + "</p>" : QString());
+    label_->setAccessibleDescription(more ? all : QString());
     show();
 }
 

@@ -8,6 +8,7 @@
 #include <QComboBox>
 #include <QFormLayout>
 #include <QIntValidator>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 
@@ -76,6 +77,7 @@ ReadingPanel::ReadingPanel(const BenchModel& model, QWidget* parent)
     form->addRow(tr("Review"), review_);
 
     connect(year_, &QLineEdit::editingFinished, this, &ReadingPanel::take_year);
+    connect(year_, &QLineEdit::returnPressed, this, &ReadingPanel::year_done);
     connect(wood_, &QComboBox::activated, this,
             [this] { emit wood_chosen(static_cast<WoodType>(wood_->currentData().toInt())); });
     connect(outer_, &QComboBox::activated, this,
@@ -87,6 +89,21 @@ ReadingPanel::ReadingPanel(const BenchModel& model, QWidget* parent)
 void ReadingPanel::focus_year() {
     year_->setFocus(Qt::ShortcutFocusReason);
     year_->selectAll();
+}
+
+void ReadingPanel::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Escape && year_->hasFocus()) {
+        show_year();
+        emit year_done();
+        return;
+    }
+    QWidget::keyPressEvent(event);
+}
+
+void ReadingPanel::show_year() {
+    const picture::MeasuredCore* core = model_.core();
+    year_->setText(core != nullptr && core->reading.last_year ? QString::number(core->reading.last_year->value())
+                                                              : QString());
 }
 
 void ReadingPanel::take_year() {
@@ -136,7 +153,7 @@ void ReadingPanel::refresh() {
     mean_->setText(summary.mean ? in_words(*summary.mean) : QString());
     bark_->setText(in_words(core->reading.bark_end));
     if (!year_->hasFocus()) {
-        year_->setText(core->reading.last_year ? QString::number(core->reading.last_year->value()) : QString());
+        show_year();
     }
     wood_->setCurrentIndex(wood_->findData(static_cast<int>(core->reading.wood)));
     outer_->setCurrentIndex(outer_->findData(static_cast<int>(core->reading.outer)));

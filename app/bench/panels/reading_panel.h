@@ -22,9 +22,15 @@ signals:
     void year_set(std::optional<pithward::Year> year);
     void wood_chosen(pithward::WoodType wood);
     void outer_chosen(pithward::OuterWood outer);
+    /// The year was ended with Return or given up with Escape: the keys are the wood's again.
+    void year_done();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
 
 private:
     void refresh();
+    void show_year();
     void take_year();
 
     const BenchModel& model_;

@@ -14,6 +14,7 @@
 #include "libcore/progress/core_progress.h"
 
 #include <QMainWindow>
+#include <map>
 
 class QLabel;
 class QMenu;
@@ -109,6 +110,9 @@ private:
     void show_project();
     void show_details();
     void show_saved(int waiting);
+    /// The scans outside of a project with edits that are in no exported file, by name.
+    [[nodiscard]] QStringList not_kept() const;
+    void ask_before_closing(const QStringList& scans);
     void say_done();
     void accept_reading();
     /// Whether the present core is one of a project; told where it is not.
@@ -227,9 +231,11 @@ private:
         bool seen = false;    ///< The view has gone there.
     };
     std::optional<Goal> goal_;
-    std::function<void()> when_shown_; ///< What is to be done on a scan as soon as it is shown.
-    bool settle_when_opened_ = false;  ///< A project was just made: what of its scans doesn't match is to be shown.
-    bool closing_ = false;             ///< The window is to close when all is written.
+    std::function<void()> when_shown_;    ///< What is to be done on a scan as soon as it is shown.
+    bool settle_when_opened_ = false;     ///< A project was just made: what of its scans doesn't match is to be shown.
+    bool closing_ = false;                ///< The window is to close when all is written.
+    bool leaving_ = false;                ///< It may close, and edits that are in no file may go.
+    std::map<int, std::size_t> exported_; ///< How many edits a scan had when it was exported, by its id.
 };
 
 } // namespace pithward::bench

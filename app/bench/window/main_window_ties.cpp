@@ -1,6 +1,7 @@
 #include "app/bench/actions/key_sheet.h"
 #include "app/bench/exporting/export_dialog.h"
 #include "app/bench/model/demo_site.h"
+#include "app/bench/model/hand_work.h"
 #include "app/bench/model/scan_files.h"
 #include "app/bench/panels/core_list.h"
 #include "app/bench/panels/findings_list.h"
@@ -111,6 +112,7 @@ void MainWindow::tie_parts() {
     connect(cores_, &CoreList::core_chosen, this, [this](int scan, int index) { control_.show_core({scan, index}); });
     connect(reading_, &ReadingPanel::year_set, &control_, &BenchControl::set_last_year);
     connect(reading_, &ReadingPanel::wood_chosen, &control_, &BenchControl::set_wood);
+    connect(reading_, &ReadingPanel::year_done, view_, qOverload<>(&QWidget::setFocus));
     connect(reading_, &ReadingPanel::outer_chosen, &control_, &BenchControl::set_outer);
     tie_edits();
     tie_project();
@@ -160,10 +162,17 @@ void MainWindow::ask_for_export(const ExportFormat& format) {
     if (scan == nullptr) {
         return;
     }
-    auto* dialog = new ExportDialog({scan->opened, scan->cores}, format, this);
+    ExportInput input{scan->opened, scan->cores};
+    for (const BenchScan& other : control_.model().scans()) {
+        input.other_scans.push_back(other.opened->path);
+    }
+    auto* dialog = new ExportDialog(std::move(input), format, this);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
-    connect(dialog, &ExportDialog::written, this,
-            [this](const QString& path) { hint_->setText(tr("Written to %1").arg(path)); });
+    connect(dialog, &ExportDialog::written, this, [this, id = scan->id](const QString& path) {
+        hint_->setText(tr("Written to %1").arg(path));
+        const BenchScan* written = control_.model().find(id);
+        exported_[id] = written != nullptr ? hand_edits(*written) : 0;
+    });
     dialog->open();
 }
 

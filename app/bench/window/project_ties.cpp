@@ -7,7 +7,6 @@
 #include "app/project/project_list.h"
 #include "libcore/review/verdicts.h"
 
-#include <QCloseEvent>
 #include <QFileDialog>
 #include <QLabel>
 #include <QMessageBox>
@@ -107,19 +106,6 @@ void MainWindow::show_saved(int waiting) {
     if (closing_ && waiting == 0) {
         close();
     }
-}
-
-void MainWindow::closeEvent(QCloseEvent* event) {
-    if (QWidget* field = focusWidget()) {
-        field->clearFocus(); // what was typed and not ended with Return counts too
-    }
-    closing_ = desk_.waiting() > 0;
-    if (closing_) {
-        messages_->tell(tr("The window closes when the last edits are written."));
-        event->ignore();
-        return;
-    }
-    QMainWindow::closeEvent(event);
 }
 
 bool MainWindow::in_project() {
