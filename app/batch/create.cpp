@@ -8,6 +8,8 @@
 #include "libcore/record/project.h"
 #include "libcore/record/scan_search.h"
 
+#include <atomic>
+#include <cmath>
 #include <cstdio>
 #include <fstream>
 #include <map>
@@ -47,6 +49,27 @@ void warn_of_case(const std::vector<Site>& sites) {
             }
         }
     }
+}
+
+/// Sizes and checksums, with a line to standard error at each tenth of a large folder.
+Outcome<std::vector<record::ScanEntry>> summed(const std::vector<record::ScanToSum>& scans,
+                                               const CommonOptions& common) {
+    constexpr std::size_t large_folder = 50;
+    Work work;
+    work.threads = common.threads;
+    std::atomic<int> told = 0;
+    if (!common.quiet && scans.size() >= large_folder) {
+        work.progress = [&told](double done) {
+            const int tenths = static_cast<int>(std::floor(10.0 * done));
+            for (int before = told; before < tenths;) {
+                if (told.compare_exchange_weak(before, tenths)) {
+                    std::fprintf(stderr, "checksums of the scans: %d %%\n", 10 * tenths);
+                    break;
+                }
+            }
+        };
+    }
+    return record::scan_entries(scans, work);
 }
 
 Exit create(const CreateOptions& options, const CommonOptions& common) {
@@ -89,21 +112,23 @@ Exit create(const CreateOptions& options, const CommonOptions& common) {
     if (!folder) {
         return report(folder.error());
     }
-    auto taken = take_scans(*sheet, *folder, home, *outside);
-    if (!taken) {
-        return report(taken.error());
-    }
-    for (const Fault& open : taken->open) {
+    const SheetScans taken = take_scans(*sheet, *folder, home, *outside);
+    for (const Fault& open : taken.open) {
         warn(open);
     }
-    const auto project = record::Project::create(options.project, sheet->sites, taken->entries, stamp_now(options.by));
+    auto entries = summed(taken.of_cores, common);
+    if (!entries) {
+        return report(entries.error());
+    }
+    entries->insert(entries->end(), taken.left.begin(), taken.left.end());
+    const auto project = record::Project::create(options.project, sheet->sites, *entries, stamp_now(options.by));
     if (!project) {
         return report(project.error());
     }
     if (!common.quiet) {
-        std::fprintf(stderr, "%s: %zu scans\n", options.project.c_str(), taken->of_cores);
+        std::fprintf(stderr, "%s: %zu scans\n", options.project.c_str(), taken.of_cores.size());
     }
-    return common.strict && (!taken->open.empty() || !sheet->left_out.empty()) ? Exit::NeedsPerson : Exit::Done;
+    return common.strict && (!taken.open.empty() || !sheet->left_out.empty()) ? Exit::NeedsPerson : Exit::Done;
 }
 
 } // namespace

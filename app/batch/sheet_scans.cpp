@@ -3,8 +3,6 @@
 #include "app/batch/command.h"
 #include "app/batch/outside_folders.h"
 #include "libcore/field/scan_matching.h"
-#include "libcore/record/project.h"
-#include "libcore/record/scan_entry.h"
 #include "libcore/record/scan_search.h"
 #include "libimaging/code/code_reader.h"
 
@@ -50,7 +48,7 @@ public:
         , home_(std::move(home))
         , outside_(outside) {}
 
-    Outcome<SheetScans> take(FieldSheet& sheet) {
+    SheetScans take(FieldSheet& sheet) {
         const auto cores = cores_by_row(sheet);
         std::vector<field::CoreToMatch> wanted;
         for (const auto& [site, core] : cores) {
@@ -64,11 +62,8 @@ public:
         const field::ScanMatching matching =
             field::match_scans(wanted, folder_.names(), [this](const std::string& scan) { return codes_of(scan); });
         for (std::size_t i = 0; i < cores.size(); ++i) {
-            if (auto taken = take(*cores[i].second, matching.cores[i]); !taken) {
-                return tl::unexpected(std::move(taken.error()));
-            }
+            take(*cores[i].second, matching.cores[i]);
         }
-        result_.of_cores = result_.entries.size();
         for (const field::ScanLeft& left : matching.left) {
             leave(left);
         }
@@ -99,7 +94,7 @@ private:
         return codes;
     }
 
-    Outcome<void> take(Core& core, const ScanMatch& match) {
+    void take(Core& core, const ScanMatch& match) {
         const std::string named = core.scan; // as the sheet has it
         const auto file = match.scan.empty() ? std::nullopt : folder_.file_of(match.scan);
         if (!file) {
@@ -112,24 +107,18 @@ private:
                                                       : "its scan " + named + " is not in the folder of the scans",
                                         "name it in the column scan, or settle it in the window"});
             }
-            return {};
+            return;
         }
         const auto place = record::real_place(*file);
         if (!may_read(place)) {
             result_.open.push_back(not_named(core.id + ", " + file->filename().string(), place));
-            return {};
+            return;
         }
         core.scan = fs::relative(*file, home_).generic_string();
         field::set_scan_place(core, match.place);
-        if (!paths_.insert(core.scan).second) {
-            return {};
+        if (paths_.insert(core.scan).second) {
+            result_.of_cores.push_back({*file, core.scan});
         }
-        auto entry = record::scan_entry(*file, core.scan);
-        if (!entry) {
-            return tl::unexpected(std::move(entry.error()));
-        }
-        result_.entries.push_back(std::move(*entry));
-        return {};
     }
 
     /// Notes a scan that no core has, unless it leads out of the folder.
@@ -147,7 +136,7 @@ private:
         const auto bytes = static_cast<std::int64_t>(fs::file_size(*file, error));
         const std::string path = fs::relative(*file, home_, error).generic_string();
         if (!error && paths_.insert(path).second) {
-            result_.entries.push_back({path, bytes, {}});
+            result_.left.push_back({path, bytes, {}});
         }
     }
 
@@ -160,8 +149,8 @@ private:
 
 } // namespace
 
-Outcome<SheetScans> take_scans(FieldSheet& sheet, const ScanFolder& folder, const fs::path& home,
-                               const std::vector<fs::path>& outside) {
+SheetScans take_scans(FieldSheet& sheet, const ScanFolder& folder, const fs::path& home,
+                      const std::vector<fs::path>& outside) {
     return ScanTaker(folder, home, outside).take(sheet);
 }
 

@@ -15,7 +15,7 @@ Checksums::~Checksums() {
     pool_.waitForDone();
 }
 
-void Checksums::compute(const record::ScanFile& scan) {
+void Checksums::compute(const record::ScanToSum& scan) {
     if (!asked_.insert(scan.path).second) {
         return;
     }

@@ -8,7 +8,7 @@
 
 namespace pithward::record {
 struct ScanEntry;
-struct ScanFile;
+struct ScanToSum;
 } // namespace pithward::record
 
 namespace pithward::bench {
@@ -24,7 +24,7 @@ public:
     ~Checksums() override;
 
     /// Asks for the checksum of a scan. One that was asked for before is not computed again.
-    void compute(const record::ScanFile& scan);
+    void compute(const record::ScanToSum& scan);
 
 signals:
     /// The size and checksum of a scan. Nothing comes for one that can't be read: who measures it is told why.

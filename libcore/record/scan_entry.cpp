@@ -27,7 +27,7 @@ Outcome<ScanEntry> scan_entry(const std::filesystem::path& file, std::string pat
     return entry;
 }
 
-Outcome<std::vector<ScanEntry>> scan_entries(std::span<const ScanFile> files, const Work& work) {
+Outcome<std::vector<ScanEntry>> scan_entries(std::span<const ScanToSum> files, const Work& work) {
     std::vector<Outcome<ScanEntry>> computed(files.size());
     std::atomic<int> done = 0;
     work.share_out(static_cast<int>(files.size()), [&](int index) {

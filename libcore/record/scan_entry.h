@@ -16,12 +16,12 @@ namespace pithward::record {
 [[nodiscard]] Outcome<ScanEntry> scan_entry(const std::filesystem::path& file, std::string path, const Work& work = {});
 
 /// A scan on the disk, and what a project calls it.
-struct ScanFile {
+struct ScanToSum {
     std::filesystem::path file;
     std::string path;
 };
 
 /// The same of several, in their order, shared out among the threads of `work`. Fails with the first that does.
-[[nodiscard]] Outcome<std::vector<ScanEntry>> scan_entries(std::span<const ScanFile> files, const Work& work);
+[[nodiscard]] Outcome<std::vector<ScanEntry>> scan_entries(std::span<const ScanToSum> files, const Work& work);
 
 } // namespace pithward::record

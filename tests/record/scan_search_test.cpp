@@ -33,7 +33,7 @@ TEST_F(ScanSearch, AScanIsFoundWhereItIs) {
 }
 
 TEST_F(ScanSearch, SeveralAreSummedInTheirOrder) {
-    const std::vector<ScanFile> files{{folder.file("home/trays/b.jpg"), "b"}, {folder.file("home/trays/a.jpg"), "a"}};
+    const std::vector<ScanToSum> files{{folder.file("home/trays/b.jpg"), "b"}, {folder.file("home/trays/a.jpg"), "a"}};
     const auto entries = scan_entries(files, {});
     ASSERT_TRUE(entries.has_value()) << entries.error().line();
     ASSERT_EQ(entries->size(), 2U);
@@ -41,7 +41,7 @@ TEST_F(ScanSearch, SeveralAreSummedInTheirOrder) {
     EXPECT_EQ((*entries)[0], (ScanEntry{"b", 8, "2d711c42ad720f7484de4b43d1dfff9039025faa72e57c88e3004e5bf0f2d245"}));
     EXPECT_EQ((*entries)[1], (ScanEntry{"a", 8, "65caa906513a595809fba3fe6c0ebb346b67a92c3d3d42944296cebc90863064"}));
 
-    const std::vector<ScanFile> one_gone{files[0], {folder.file("home/trays/gone.jpg"), "gone"}};
+    const std::vector<ScanToSum> one_gone{files[0], {folder.file("home/trays/gone.jpg"), "gone"}};
     const auto refused = scan_entries(one_gone, {});
     ASSERT_FALSE(refused.has_value());
     EXPECT_NE(refused.error().where.find("gone.jpg"), std::string::npos);
