@@ -62,7 +62,6 @@ PithKnowledge knowledge_of(const Tree& tree) {
 }
 
 Outcome<void> judge_piths_by_site(record::Project& project, const EditStamp& stamp) {
-    constexpr std::size_t least_others = 3;
     const auto cores = project.cores();
     const auto readings = project.readings();
     if (!cores || !readings) {
@@ -84,7 +83,7 @@ Outcome<void> judge_piths_by_site(record::Project& project, const EditStamp& sta
                 others.push_back(other.widths_mm);
             }
         }
-        if (others.size() < least_others) {
+        if (others.size() < pith::least_site_cores) {
             continue;
         }
         PithKnowledge knowledge = knowledge_of(core->tree);

@@ -1,3 +1,4 @@
+#include "app/project/growth_beside.h"
 #include "app/project/project_desk.h"
 #include "libcore/record/scan_entry.h"
 #include "libcore/record/scan_search.h"
@@ -82,30 +83,32 @@ void ProjectDesk::open_core(record::CoreId id) {
             ids.push_back(reading.id);
         }
     }
-    using Documents = std::vector<Document>;
-    store_->ask<Documents>(
-        [ids](record::Project& project) -> Outcome<Documents> {
-            Documents documents;
-            documents.reserve(ids.size());
+    store_->ask<KeptCore>(
+        [ids, core = *core](record::Project& project) -> Outcome<KeptCore> {
+            KeptCore kept;
+            kept.documents.reserve(ids.size());
             for (const ReadingId reading : ids) {
                 auto document = project.document(reading);
                 if (!document) {
                     return tl::unexpected(std::move(document.error()));
                 }
-                documents.push_back(std::move(*document));
+                kept.documents.push_back(std::move(*document));
             }
-            return documents;
+            return growth_beside(project, core).map([&](const auto& growth) {
+                kept.growth = growth;
+                return std::move(kept);
+            });
         },
-        [this, core = *core](Outcome<Documents> documents) {
-            if (documents) {
-                fetch(core, std::move(*documents));
+        [this, core = *core](Outcome<KeptCore> kept) {
+            if (kept) {
+                fetch(core, std::move(*kept));
             } else {
-                tell(documents.error());
+                tell(kept.error());
             }
         });
 }
 
-void ProjectDesk::fetch(const record::CoreEntry& core, std::vector<Document> documents) {
+void ProjectDesk::fetch(const record::CoreEntry& core, KeptCore kept) {
     struct Fetched {
         std::optional<PlaceOutside> outside; ///< Then nothing is opened.
         std::optional<Outcome<ProjectScan>> scan;
@@ -117,7 +120,7 @@ void ProjectDesk::fetch(const record::CoreEntry& core, std::vector<Document> doc
             return outside ? Fetched{std::move(outside), {}}
                            : Fetched{{}, open_project_scan(overview, core, opener, allowed)};
         },
-        [this, core, documents = std::move(documents)](Fetched fetched) {
+        [this, core, kept = std::move(kept)](Fetched fetched) {
             if (fetched.outside) {
                 emit leads_outside(core.id, *fetched.outside);
                 return;
@@ -131,7 +134,8 @@ void ProjectDesk::fetch(const record::CoreEntry& core, std::vector<Document> doc
                 emit told(tr("The scan %1 was moved: the same bytes are in %2")
                               .arg(QString::fromStdString(core.core.scan), QString::fromStdString(found->scan.path)));
             }
-            put_on_bench(core, std::move(found->scan), documents);
+            found->scan.growth = kept.growth;
+            put_on_bench(core, std::move(found->scan), kept.documents);
         });
 }
 

@@ -5,6 +5,7 @@
 #include "app/project/overview.h"
 #include "app/project/project_scan.h"
 #include "app/project/store.h"
+#include "libcore/pith/growth.h"
 
 #include <QObject>
 #include <QTimer>
@@ -85,6 +86,11 @@ private:
         record::CoreId core;
         std::optional<ReadingId> reading;
     };
+    /// What the project keeps of a core that is to be opened.
+    struct KeptCore {
+        std::vector<Document> documents; ///< Of all readings on its scan.
+        std::optional<pith::GrowthBeforehand> growth;
+    };
     void give_up_opening(const Fault& fault);
     void take(std::unique_ptr<Store> store, ProjectOverview overview);
     void read_overview_soon();
@@ -93,7 +99,7 @@ private:
     void write(ReadingId reading, const EditRecord& record);
     void answered(ReadingId reading, const EditRecord& record, const Outcome<std::optional<EditRecord>>& answer);
     void reload(ReadingId reading);
-    void fetch(const record::CoreEntry& core, std::vector<Document> documents);
+    void fetch(const record::CoreEntry& core, KeptCore kept);
     void put_on_bench(const record::CoreEntry& core, OpenedScan scan, std::vector<Document> documents);
     void show_wanted();
     /// Brings the other scans that the readings on this one go on on.

@@ -16,6 +16,7 @@ namespace {
 constexpr std::size_t most_widths = 20;
 constexpr double forgetting = 10.0; ///< Rings outward over which a width's weight falls to 1/e.
 constexpr double runs_out = 10.0;   ///< Rings inward over which a trend does.
+constexpr double back_over = 10.0;  ///< Rings inward over which growth goes back to the usual.
 constexpr double worth_rings = 4.0; ///< Rings that the scatter known beforehand is worth.
 constexpr double level_sd = 1.0;    ///< Of ln(width) beforehand: as good as unknown.
 constexpr int draws = 4000;
@@ -40,6 +41,7 @@ struct GrowthFit {
     Eigen::Vector2d mean = Eigen::Vector2d::Zero();
     Eigen::Matrix2d factor = Eigen::Matrix2d::Zero(); ///< Lower triangle: times two bell-shaped numbers gives a draw.
     double scatter = 0.0;
+    double off_usual = 0.0; ///< How far the mean of ln(width) is from the usual one.
 };
 
 GrowthFit fit_growth(std::span<const double> widths_mm, const GrowthBeforehand& growth) {
@@ -59,6 +61,7 @@ GrowthFit fit_growth(std::span<const double> widths_mm, const GrowthBeforehand& 
     const double worth = weight.sum() / weight.squaredNorm();
     GrowthFit fit;
     fit.scatter = growth.scatter;
+    fit.off_usual = value.mean() - std::log(growth.usual_mm);
     for (int round = 0; round < 4; ++round) {
         const double precision = worth / (fit.scatter * fit.scatter * alike);
         Eigen::Matrix2d normal = precision * basis.transpose() * weight.asDiagonal() * basis;
@@ -83,7 +86,8 @@ int lay_rings(double distance_mm, const GrowthFit& fit, const GrowthBeforehand& 
     double filled = 0.0;
     for (int n = 1; n < most_rings; ++n) {
         const double inward = runs_out * (1.0 - std::exp(-n / runs_out));
-        const double width = std::exp(both(0) + both(1) * inward + fit.scatter * own);
+        const double back = growth.back_to_usual * fit.off_usual * (1.0 - std::exp(-n / back_over));
+        const double width = std::exp(both(0) + both(1) * inward - back + fit.scatter * own);
         if (filled + width >= distance_mm) {
             const bool nearer_without = distance_mm - filled < 0.5 * width;
             return std::max(1, nearer_without ? n - 1 : n);

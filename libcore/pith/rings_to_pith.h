@@ -1,19 +1,11 @@
 #pragma once
 
+#include "libcore/pith/growth.h"
 #include "libcore/pith/pith_posterior.h"
 
 #include <span>
 
 namespace pithward::pith {
-
-/// What is known of growth near the pith before a core is looked at. The defaults are assumed; a project that has other
-/// cores of the site with the pith on them may tell better.
-struct GrowthBeforehand {
-    double trend = 0.01;      ///< Change of ln(width) from one ring to the next one inward (the usual age trend) ...
-    double trend_sd = 0.015;  ///< ... and how it differs between cores.
-    double scatter = 0.25;    ///< Deviation of ln(width) of single rings about the trend.
-    double persistence = 0.4; ///< Correlation of neighbouring rings about the trend.
-};
 
 /// A number of rings with its 90 % interval, both ends included.
 struct RingCount {
@@ -25,11 +17,11 @@ struct RingCount {
 /// Rings between the innermost boundary and the pith, the one that this boundary closes included, so at least 1.
 ///
 /// The logarithm of the width is a level and a trend over the innermost measured rings (least squares; a ring weighs
-/// 1/e of one that lies ten rings further in) with what is known beforehand; the trend runs out over about ten rings.
-/// Rings are laid from the boundary inward, with a scatter that the measured ones tell, until they fill a distance
-/// drawn from the posterior; 4000 times, with the same random numbers each time. The number is the median, the interval
-/// the one of whole numbers whose share of the drawn ones is nearest to 90 %. `widths_mm`: positive, innermost first;
-/// there must be one.
+/// 1/e of one that lies ten rings further in) with what is known beforehand; the trend runs out over about ten rings,
+/// and as many bring growth back toward the usual. Rings are laid from the boundary inward, with a scatter that the
+/// measured ones tell, until they fill a distance drawn from the posterior; 4000 times, with the same random numbers
+/// each time. The number is the median, the interval the one of whole numbers whose share of the drawn ones is nearest
+/// to 90 %. `widths_mm`: positive, innermost first; there must be one.
 [[nodiscard]] RingCount rings_to_pith(const PithPosterior& pith, std::span<const double> widths_mm,
                                       const GrowthBeforehand& growth = {});
 

@@ -20,6 +20,7 @@ struct CoreTrend {
     double variance = 0.0;   ///< Of that.
     double scatter2 = 0.0;   ///< Variance of single rings about the line.
     double neighbours = 0.0; ///< Their correlation.
+    double level = 0.0;      ///< Mean of ln(width).
 };
 
 std::optional<CoreTrend> trend_of(const std::vector<double>& widths_mm) {
@@ -52,6 +53,7 @@ std::optional<CoreTrend> trend_of(const std::vector<double>& widths_mm) {
     }
     CoreTrend trend;
     trend.inward = -outward;
+    trend.level = mean;
     trend.scatter2 = square / (n - 2.0);
     trend.neighbours = square > 0.0 ? std::clamp(product / square, 0.0, most_persistence) : 0.0;
     // Neighbours that are alike tell less of a trend than as many that are not.
@@ -68,12 +70,14 @@ GrowthBeforehand growth_of_site(std::span<const std::vector<double>> widths_mm) 
     double trend = assumed_cores * assumed.trend;
     double scatter2 = assumed_cores * assumed.scatter * assumed.scatter;
     double neighbours = assumed_cores * assumed.persistence;
+    double level = assumed_cores * std::log(assumed.usual_mm);
     for (const std::vector<double>& widths : widths_mm) {
         if (const auto of_core = trend_of(widths)) {
             trends.push_back(*of_core);
             trend += of_core->inward;
             scatter2 += of_core->scatter2;
             neighbours += of_core->neighbours;
+            level += of_core->level;
         }
     }
     const double weight = assumed_cores + static_cast<double>(trends.size());
@@ -81,6 +85,7 @@ GrowthBeforehand growth_of_site(std::span<const std::vector<double>> widths_mm) 
     growth.trend = trend / weight;
     growth.scatter = std::sqrt(scatter2 / weight);
     growth.persistence = neighbours / weight;
+    growth.usual_mm = std::exp(level / weight);
     double between = assumed_cores * assumed.trend_sd * assumed.trend_sd;
     for (const CoreTrend& one : trends) {
         const double off = one.inward - growth.trend;

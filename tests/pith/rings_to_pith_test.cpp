@@ -54,6 +54,18 @@ TEST(RingsToPith, WhatTheSiteKnowsCounts) {
     EXPECT_LT(rings_to_pith(pith_at(30.0), widths, wide_hearts).rings, rings_to_pith(pith_at(30.0), widths).rings);
 }
 
+TEST(RingsToPith, FurtherInwardGrowthGoesBackTowardTheUsual) {
+    const auto rings_of = [](double width_mm, double distance_mm, double back) {
+        GrowthBeforehand growth;
+        growth.trend = 0.0;
+        growth.back_to_usual = back;
+        return rings_to_pith(pith_at(distance_mm), std::vector<double>(20, width_mm), growth).rings;
+    };
+    EXPECT_GT(rings_of(3.0, 45.0, 0.3), rings_of(3.0, 45.0, 0.0));
+    EXPECT_LT(rings_of(0.4, 10.0, 0.3), rings_of(0.4, 10.0, 0.0));
+    EXPECT_EQ(rings_of(1.0, 20.0, 0.3), rings_of(1.0, 20.0, 0.0));
+}
+
 TEST(RingsToPith, TheSameQuestionHasTheSameAnswer) {
     const std::vector<double> widths{1.1, 0.8, 1.4, 0.9, 1.2};
     const RingCount a = rings_to_pith(pith_at(9.0), widths);

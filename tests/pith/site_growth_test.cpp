@@ -29,6 +29,7 @@ TEST(SiteGrowth, WithoutCoresIsWhatIsAssumed) {
     EXPECT_DOUBLE_EQ(growth.trend_sd, assumed.trend_sd);
     EXPECT_DOUBLE_EQ(growth.scatter, assumed.scatter);
     EXPECT_DOUBLE_EQ(growth.persistence, assumed.persistence);
+    EXPECT_DOUBLE_EQ(growth.usual_mm, assumed.usual_mm);
     const std::vector<std::vector<double>> short_core{{1.0, 2.0, 3.0}};
     EXPECT_DOUBLE_EQ(growth_of_site(short_core).trend, assumed.trend);
 }
@@ -39,6 +40,7 @@ TEST(SiteGrowth, ManyCoresTellTheirOwn) {
     EXPECT_NEAR(growth.trend, 0.03, 0.002);
     EXPECT_NEAR(growth.trend_sd, 0.01, 0.002);
     EXPECT_NEAR(growth.scatter, 0.15, 0.01);
+    EXPECT_NEAR(growth.usual_mm, std::exp(0.5 - 0.03 * 14.5), 0.05);
     EXPECT_LT(growth.persistence, 0.15) << "their rings are independent";
 }
 

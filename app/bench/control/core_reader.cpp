@@ -80,8 +80,10 @@ ReadCores read_cores(const OpenedScan& scan, const Calibration& calibration, con
     return result;
 }
 
-PithKnowledge knowledge_of(const std::optional<FieldData>& field) {
+PithKnowledge knowledge_of(const OpenedScan& scan) {
     PithKnowledge knowledge;
+    knowledge.growth = scan.growth.value_or(knowledge.growth);
+    const auto& field = scan.field;
     if (field && field->tree.dbh_cm && field->tree.bark_mm) {
         knowledge.stem_radius = Millimetres(pith::stem_radius(*field->tree.dbh_cm, *field->tree.bark_mm));
     }
@@ -95,7 +97,7 @@ Outcome<picture::MeasuredCore> read_path(const OpenedScan& scan, const ReadingRe
         return tl::unexpected(reading.error());
     }
     if (const auto series = measure(*reading)) {
-        *reading = with_pith(std::move(*reading), *series, knowledge_of(scan.field), work);
+        *reading = with_pith(std::move(*reading), *series, knowledge_of(scan), work);
     }
     const auto series = measure(*reading); // with the pith on the core the innermost ring has a width
     if (series && scan.field && only_core) {

@@ -26,7 +26,7 @@ struct ReadCores {
                                                        double breadth_mm, bool only_core, const Work& work);
 
 /// What the field sheet knows of a core's pith.
-[[nodiscard]] PithKnowledge knowledge_of(const std::optional<FieldData>& field);
+[[nodiscard]] PithKnowledge knowledge_of(const OpenedScan& scan);
 
 /// The kind of wood and the outer wood of a reading, as far as somebody has said them: what the program judged by
 /// itself stands with an open finding.

@@ -108,7 +108,8 @@ void PithKeeper::place(ImagePoint at) {
     if (core == nullptr) {
         return;
     }
-    auto pith = pith_by_hand(core->reading, core->series, at);
+    const PithKnowledge knowledge = knowledge_of(*model_.home()->opened);
+    auto pith = pith_by_hand(core->reading, core->series, at, knowledge.growth);
     if (!pith) {
         emit told(QString::fromStdString(pith.error().line()));
         return;
@@ -147,7 +148,7 @@ void PithKeeper::begin(Reading asked, std::string label) {
     running_ = true;
     Judging judging{present(), basis_of(model_.core()->reading), std::move(asked), std::move(label)};
     const BenchScan& scan = *model_.home();
-    const PithKnowledge knowledge = knowledge_of(scan.opened->field);
+    const PithKnowledge knowledge = knowledge_of(*scan.opened);
     Work work;
     work.stop = stop_.get_token();
     const auto judge = [asked = judging.asked, series = model_.core()->series, knowledge, work] {

@@ -2,6 +2,7 @@
 
 #include "app/bench/model/field_data.h"
 #include "app/bench/model/ruler_reading.h"
+#include "libcore/pith/growth.h"
 #include "libcore/specimen/outcome.h"
 #include "libcore/specimen/scan.h"
 #include "libimaging/boundary/boundary_near.h"
@@ -49,6 +50,8 @@ struct OpenedScan {
                                                        const std::optional<Calibration>& told, const Work&)>
         ruler;
     std::function<bool()> is_damaged; ///< Reading has met damage: the scan is of no use.
+    /// What the other cores of its site tell of growth near the pith; nothing outside a project or where too few do.
+    std::optional<pith::GrowthBeforehand> growth = {};
 
     /// The name that legs and calibrations are keyed by: the project's, else the file's name without its folder.
     [[nodiscard]] std::string name() const;
