@@ -161,7 +161,6 @@ std::vector<Fall> divided(const std::vector<Fall>& falls, const std::vector<floa
             out.push_back(part);
         }
         out.back().rise_after = fall.rise_after;
-        out.back().own_rise = fall.own_rise;
         out.back().steepest_rise = fall.steepest_rise;
     }
     return out;

@@ -13,7 +13,7 @@ struct Fall {
     double steepest = 0.0;      ///< Greatest fall from one column to the next.
     double rise_after = 0.0;    ///< From the bottom to the highest value before the next fall of the list.
     double steepest_rise = 0.0; ///< Greatest rise from one column to the next within that.
-    bool own_rise = true;       ///< False where blur hides the rise (divided): then the two above are assumed.
+    bool own_rise = true;       ///< False for parts (divided): their rises are no measure of their falls.
 };
 
 /// All falls of a profile higher than `least`. A shoulder within a fall divides it in two when the gradient between its

@@ -15,11 +15,11 @@ namespace {
 
 using namespace pithward;
 
-constexpr int runs = 9;
+constexpr int repeats = 9;
 
 double median_of(std::vector<double> values) {
-    std::ranges::nth_element(values, values.begin() + runs / 2);
-    return values[runs / 2];
+    std::ranges::nth_element(values, values.begin() + repeats / 2);
+    return values[repeats / 2];
 }
 
 /// Seconds, and whether there was a reading.
@@ -56,13 +56,13 @@ int main(int argc, char** argv) {
         (void)seconds(*scan, request, &shelf, read);
         std::vector<double> without;
         std::vector<double> with;
-        for (int run = 0; run < runs; ++run) {
+        for (int run = 0; run < repeats; ++run) {
             request.path[1].y += run % 2 == 0 ? 3.0 + run : -2.0 - run;
             without.push_back(seconds(*scan, request, nullptr, read));
             with.push_back(seconds(*scan, request, &shelf, read));
         }
         std::printf("point moved at %2.0f %% of the path, medians of %d: %.3f s without, %.3f s with what was kept\n",
-                    100.0 * share, runs, median_of(without), median_of(with));
+                    100.0 * share, repeats, median_of(without), median_of(with));
     }
     return read ? 0 : 1;
 }

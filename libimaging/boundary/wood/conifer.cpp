@@ -125,7 +125,6 @@ WoodModel conifer_model() {
             .marks = conifer_marks,
             .sequence = sequence,
             .overlooked_from = 0.05,
-            .asked_under = 0.95,
             .bark_by_colour = true};
 }
 

@@ -53,19 +53,19 @@ const FlowPlan flow_plan{
 };
 
 constexpr OddsModel odds{
-    .constant = -11.68,
-    .log_fall = 5.16,
-    .log_relative_fall = -0.54,
-    .softness = -4.22,
-    .before = -1.16,
-    .after = -1.25,
-    .recovery = 2.53,
-    .lopsidedness = 0.08,
-    .support = 3.44,
-    .weaker_side = -0.00,
+    .constant = -12.99,
+    .log_fall = 6.93,
+    .log_relative_fall = -0.79,
+    .softness = -2.11,
+    .before = -1.30,
+    .after = -1.67,
+    .recovery = 3.64,
+    .lopsidedness = -0.78,
+    .support = 2.45,
+    .weaker_side = -0.26,
 };
 
-constexpr SequenceOptions sequence{.taken = 1.3};
+constexpr SequenceOptions sequence{.taken = 0.6};
 
 constexpr double left_out = 0.1; ///< Share of the strip at each end that is not learnt from.
 
@@ -212,7 +212,7 @@ std::vector<Mark> diffuse_porous_marks(const FlatStrip& strip) {
 } // namespace
 
 WoodModel diffuse_porous_model() {
-    WoodModel model{WoodType::DiffusePorous, diffuse_porous_signal, diffuse_porous_marks, sequence, 0.06};
+    WoodModel model{WoodType::DiffusePorous, diffuse_porous_signal, diffuse_porous_marks, sequence, 0.05};
     model.bark_has_lines = true;
     model.surest_edge = 0.85;
     return model;

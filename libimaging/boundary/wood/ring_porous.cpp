@@ -63,7 +63,7 @@ constexpr OddsModel odds{
     .weaker_side = 0.92,
 };
 
-constexpr SequenceOptions sequence{.taken = 2.3};
+constexpr SequenceOptions sequence{.width_weight = 0.6, .taken = 2.1};
 
 /// Standard deviation over the lanes that are wood for sure.
 double middle_deviation(const cv::Mat1f& values, const Lanes& lanes) {
@@ -195,7 +195,7 @@ void ring_porous_latewood(const FlatStrip& strip, std::span<Mark> boundaries) {
 } // namespace
 
 WoodModel ring_porous_model() {
-    WoodModel model{WoodType::RingPorous, ring_porous_signal, ring_porous_marks, sequence, 0.06};
+    WoodModel model{WoodType::RingPorous, ring_porous_signal, ring_porous_marks, sequence, 0.05};
     model.measure_latewood = ring_porous_latewood;
     model.surest_edge = 0.85;
     return model;

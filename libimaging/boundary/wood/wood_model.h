@@ -25,8 +25,8 @@ struct WoodModel {
     /// little.
     double overlooked_from = 0.1;
     /// Boundaries of less confidence than this are findings: more than a flag asks (`sure` in findings.h), since many a
-    /// mistake that nobody was asked about had 0.8 to 0.9 (docs/accuracy.md).
-    double asked_under = 0.9;
+    /// mistake that nobody was asked about had 0.8 to 0.95 (docs/accuracy.md).
+    double asked_under = 0.95;
     /// Whether colour tells bark from the wood next to it. In rendered hardwoods, whose vessels have colours of their
     /// own, it made the outer end no better.
     bool bark_by_colour = false;
