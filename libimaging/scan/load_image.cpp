@@ -2,6 +2,7 @@
 
 #include "libimaging/scan/check_file.h"
 #include "libimaging/scan/file_header.h"
+#include "libimaging/scan/raw_rows.h"
 #include "libimaging/scan/scan_file.h"
 
 #include <algorithm>
@@ -157,16 +158,6 @@ VipsHandle as_rgb(VipsHandle image) {
     return VipsHandle(rgb);
 }
 
-/// Pixels that lie in the file as they are.
-VipsHandle as_it_lies(const Scan& header, std::uint64_t at) {
-    VipsHandle raw(vips_image_new_from_file_raw(header.file.c_str(), header.width, header.height, 3, at));
-    VipsImage* rgb = nullptr;
-    if (!raw || vips_copy(raw.get(), &rgb, "interpretation", VIPS_INTERPRETATION_sRGB, nullptr) != 0) {
-        return nullptr;
-    }
-    return VipsHandle(rgb);
-}
-
 Outcome<VipsHandle> made_rgb(const std::string& path, VipsHandle image) {
     VipsHandle rgb = as_rgb(std::move(image));
     if (!rgb) {
@@ -217,7 +208,7 @@ Outcome<LoadedImage> load_image(const std::string& path, std::int64_t most_memor
     loaded.one_by_one = in_regions && !file.raw_at.has_value();
     loaded.shrinks = file.kind == FileHeader::Kind::Jpeg && !file.in_passes;
     loaded.needs_scratch = !loaded.in_regions && decoded_bytes(loaded.header) > most_memory;
-    loaded.pixels = file.raw_at ? as_it_lies(loaded.header, *file.raw_at) : as_rgb(std::move(*image));
+    loaded.pixels = file.raw_at ? raw_rows(loaded.header, *file.raw_at) : as_rgb(std::move(*image));
     if (!loaded.pixels) {
         return tl::unexpected(damaged(path));
     }

@@ -6,6 +6,8 @@
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
+#include <atomic>
+#include <memory>
 
 namespace pithward::bench {
 namespace {
@@ -136,6 +138,27 @@ TEST_F(BenchControlTest, ADamagedScanDoesNotKeepTheNextFromBeingRead) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return model().core() != nullptr; }));
     EXPECT_EQ(model().scans().size(), 1U);
     EXPECT_EQ(model().scan()->opened->name(), "a.png");
+}
+
+TEST(BenchControlAlone, WhatWasReadStaysWhenTheFileIsDamagedLater) {
+    auto damaged = std::make_shared<std::atomic<bool>>(false);
+    BenchControl control([damaged](const std::string& path) -> Outcome<OpenedScan> {
+        OpenedScan scan = fake_scan(path);
+        scan.find_cores = [damaged, sound = scan.find_cores](const Calibration& calibration, const Work& work) {
+            return *damaged ? fail("a.png", "the image data is damaged", "take a copy") : sound(calibration, work);
+        };
+        scan.is_damaged = [damaged] { return damaged->load(); };
+        return scan;
+    });
+    control.open({"a.png"});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return control.model().core() != nullptr; }));
+    control.set_last_year(Year(2020));
+    *damaged = true;
+    QSignalSpy told(&control, &BenchControl::told);
+    control.read_shown_scan();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return told.count() == 1; }));
+    ASSERT_NE(control.model().core(), nullptr);
+    EXPECT_EQ(control.model().core()->reading.last_year, Year(2020));
 }
 
 TEST_F(BenchControlTest, NoExportGoesOverAScanOfTheBench) {

@@ -6,6 +6,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QAccessible>
 #include <QDropEvent>
 #include <QLabel>
 #include <QLineEdit>
@@ -86,6 +87,23 @@ TEST_F(WindowTest, ABrokenScanIsToldOnceAndTakenOffAgain) {
     EXPECT_EQ(model().scans().size(), 1U);
     EXPECT_TRUE(window.actions().at(ActionId::ExportPicture)->isEnabled());
     ASSERT_TRUE(QTest::qWaitFor([&] { return window.view().image().complete(); }));
+}
+
+TEST_F(WindowTest, WhateverTheKeysReachHasANameForThoseWhoHearTheWindow) {
+    open({"a.png"});
+    int reached = 0;
+    for (QWidget* part : window.findChildren<QWidget*>()) {
+        const bool inner = part->objectName().startsWith("qt_"); // what Qt puts into its own parts
+        if (!part->isVisible() || !part->isEnabled() || inner || !(part->focusPolicy() & Qt::TabFocus)) {
+            continue;
+        }
+        ++reached;
+        QAccessibleInterface* told = QAccessible::queryAccessibleInterface(part);
+        ASSERT_NE(told, nullptr) << part->metaObject()->className();
+        EXPECT_FALSE(told->text(QAccessible::Name).isEmpty())
+            << part->metaObject()->className() << " in " << part->parentWidget()->metaObject()->className();
+    }
+    EXPECT_GE(reached, 7) << "scan, plot, cores, findings and the three that a person sets";
 }
 
 TEST_F(WindowTest, OfManyWrongFilesEachIsTold) {

@@ -9,6 +9,7 @@
 #include <sys/stat.h>
 
 #include <array>
+#include <filesystem>
 
 namespace pithward::test {
 namespace {
@@ -143,6 +144,20 @@ TEST(BadScan, IsTruncated) {
                 folder.write("cut", bytes.substr(0, static_cast<std::size_t>(share * double(bytes.size())))));
         }
     }
+}
+
+TEST(BadScan, GetsShorterWhileItIsOpen) {
+    const TemporaryFolder folder;
+    const std::string file = folder.file("open.tif");
+    write_raw(file, patterned(300, 900, CV_8UC3)); // as it lies: the first to be mapped into memory
+    const auto scan = ScanFile::open(file);
+    ASSERT_TRUE(scan.has_value());
+    ASSERT_TRUE(scan->read({0, 0, 300, 64}).has_value());
+    std::filesystem::resize_file(file, std::filesystem::file_size(file) / 2);
+    EXPECT_TRUE(scan->read({0, 0, 300, 64}).has_value());
+    const auto gone = scan->read({0, 832, 300, 64});
+    ASSERT_FALSE(gone.has_value()) << "and the program goes on";
+    expect_clear(gone.error(), file);
 }
 
 TEST(BadScan, EndsBeforeItsHeader) {

@@ -43,13 +43,15 @@ void BenchControl::read_shown_scan() {
             for (const Fault& fault : read.faults) {
                 tell(fault);
             }
+            const BenchScan* before = model_.find(id);
             if (read.damaged) {
-                model_.remove_scan(id);
-                read_if_new(); // the scan that is shown instead has waited for its turn
-                return;
+                if (before != nullptr && before->documents.empty()) {
+                    model_.remove_scan(id);
+                    read_if_new(); // the scan that is shown instead has waited for its turn
+                }
+                return; // what was read while the file was sound stays
             }
             const bool none = read.cores.empty() && read.faults.empty();
-            const BenchScan* before = model_.find(id);
             if (before != nullptr && !before->recorded && std::ranges::any_of(before->documents, touched_by_hand)) {
                 emit told(tr("What was drawn or changed by hand stays as it is. Undo its changes first to have it "
                              "read anew."));
