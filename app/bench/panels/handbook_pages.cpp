@@ -23,6 +23,10 @@ QVariant HandbookPages::loadResource(int type, const QUrl& name) {
         return QTextBrowser::loadResource(type, name);
     }
     QImage picture(":" + source().resolved(name).path());
+    const int finest = static_cast<int>(room() * devicePixelRatioF());
+    if (picture.width() > finest) {
+        picture = picture.scaledToWidth(finest, Qt::SmoothTransformation);
+    }
     if (picture.width() > room()) {
         picture.setDevicePixelRatio(static_cast<double>(picture.width()) / room());
     }
