@@ -123,7 +123,7 @@ std::vector<CodeOnScan> read_codes(const cv::Mat& picture) {
         cv::cvtColor(picture, grey, cv::COLOR_RGB2GRAY);
     }
     std::vector<CodeOnScan> codes;
-    int tries = 600; // of all levels: what was made to mislead has an end
+    int tries = 250; // of all levels: what was made to mislead has an end
     double reduced = 1.0;
     for (int level = 0; level < levels && std::min(grey.rows, grey.cols) >= least_side; ++level) {
         for (const CodeSquare& square : label::code_squares(label::corner_marks(label::dark_pixels(grey)))) {

@@ -186,20 +186,24 @@ void drop_slivers(std::vector<CoreOutline>& cores, double px_per_mm) {
     });
 }
 
-/// A picture with even paper where codes are: they look as lively as wood, and may lie in line with a core.
+/// A picture with what is around them where codes are: they look as lively as wood, and may lie in line with a core.
 cv::Mat without_codes(const cv::Mat& picture) {
-    constexpr double paper = 225.0;
     constexpr double with_rim = 0.75; // of the code's side, to each side of its middle: turned by 45 degrees it fits
     const std::vector<CodeOnScan> codes = read_codes(picture);
     if (codes.empty()) {
         return picture;
     }
     cv::Mat covered = picture.clone();
+    const cv::Rect whole({0, 0}, picture.size());
     for (const CodeOnScan& code : codes) {
         const auto half = static_cast<int>(std::ceil(with_rim * code.side));
         const cv::Point middle(static_cast<int>(code.at.x), static_cast<int>(code.at.y));
         const cv::Rect square(middle - cv::Point(half, half), cv::Size(2 * half + 1, 2 * half + 1));
-        covered(square & cv::Rect({0, 0}, picture.size())).setTo(cv::Scalar::all(paper));
+        const cv::Rect around = (square + cv::Size(4, 4)) - cv::Point(2, 2);
+        cv::Mat rim(picture.size(), CV_8UC1, cv::Scalar(0));
+        rim(around & whole).setTo(1);
+        rim(square & whole).setTo(0);
+        covered(square & whole).setTo(cv::mean(picture, rim));
     }
     return covered;
 }

@@ -35,7 +35,7 @@ struct TrayCommands : testing::Test {
     void render(const std::string& name, const std::vector<std::string>& codes = {}) {
         std::vector<demo::Scene> scenes;
         for (int i = 1; i <= 3; ++i) {
-            scenes.push_back(clear_scene(21, i, 25));
+            scenes.push_back(clear_scene(21, i, 60));
             scenes.back().dpi = 800.0;
             scenes.back().margin_mm = 4.0;
         }
@@ -44,9 +44,9 @@ struct TrayCommands : testing::Test {
         const Scan& header = tray.scan.header();
         cv::Mat picture = tray.scan.read({0, 0, header.width, header.height}).value().clone();
         fs::remove(header.file);
-        constexpr int margin = 260;
+        constexpr int margin = 460; // a label's breadth, and as much again to the core
         if (!codes.empty()) {
-            cv::copyMakeBorder(picture, picture, 0, 0, margin, 0, cv::BORDER_CONSTANT, cv::Scalar(205, 190, 160));
+            cv::copyMakeBorder(picture, picture, 0, 0, margin, 0, cv::BORDER_CONSTANT, cv::Scalar(70, 45, 30));
             for (demo::Truth& truth : truths) {
                 for (ImagePoint& point : truth.path) {
                     point.x += margin;
@@ -58,8 +58,8 @@ struct TrayCommands : testing::Test {
         }
         for (std::size_t i = 0; i < codes.size(); ++i) {
             const ImagePoint middle = truths[i].path[truths[i].path.size() / 2];
-            paste(picture, turned_code(codes[i], 5.0, 90.0 * static_cast<double>(i)),
-                  {margin / 2, static_cast<int>(middle.y)});
+            constexpr double module = 8.0; // 0.25 mm
+            paste(picture, drawn_code(codes[i], module), {130, static_cast<int>(middle.y)});
         }
         demo::Picture made{.pixels = {}, .width = picture.cols, .height = picture.rows, .dpi = 800.0};
         made.pixels.assign(picture.datastart, picture.dataend);
