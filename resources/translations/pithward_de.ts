@@ -671,6 +671,22 @@
         <source>Put series, metadata, report and checksums in one zip, ready for the archive.</source>
         <translation>Reihen, Metadaten, Bericht und Prüfsummen in ein Zip packen, bereit fürs Archiv.</translation>
     </message>
+    <message>
+        <source>&amp;Scans and cores…</source>
+        <translation>&amp;Scans und Kerne…</translation>
+    </message>
+    <message>
+        <source>Say which scan belongs to which core, where names and codes don't.</source>
+        <translation>Sagen, welcher Scan zu welchem Kern gehört, wo Namen und Codes es nicht tun.</translation>
+    </message>
+    <message>
+        <source>&amp;To the progress</source>
+        <translation>&amp;Zum Fortschritt</translation>
+    </message>
+    <message>
+        <source>See how far each core is, what stands against it and what is next.</source>
+        <translation>Sehen, wie weit jeder Kern ist, was gegen ihn steht und was als Nächstes kommt.</translation>
+    </message>
 </context>
 <context>
     <name>BoundaryGrip</name>
@@ -1244,6 +1260,213 @@ ziehen: biegen, bis er passt</translation>
 drag: put it elsewhere · Shift+Z judges it by the rings</source>
         <translation>das Mark
 ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translation>
+    </message>
+</context>
+<context>
+    <name>ProgressWords</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>no years</source>
+        <translation>keine Jahre</translation>
+    </message>
+    <message>
+        <source>no scan</source>
+        <translation>kein Scan</translation>
+    </message>
+    <message>
+        <source>scanned</source>
+        <translation>gescannt</translation>
+    </message>
+    <message>
+        <source>not in its place</source>
+        <translation>nicht an seinem Ort</translation>
+    </message>
+    <message>
+        <source>all</source>
+        <translation>alle</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation>noch nicht</translation>
+    </message>
+    <message>
+        <source>partly</source>
+        <translation>teilweise</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>erledigt</translation>
+    </message>
+    <message>
+        <source>wants a look</source>
+        <translation>bitte ansehen</translation>
+    </message>
+    <message>
+        <source>no scan is known</source>
+        <translation>kein Scan ist bekannt</translation>
+    </message>
+    <message>
+        <source>its scan is not in its place</source>
+        <translation>sein Scan ist nicht an seinem Ort</translation>
+    </message>
+    <message>
+        <source>open findings: %1</source>
+        <translation>offene Befunde: %1</translation>
+    </message>
+    <message>
+        <source>boundaries confirmed by nobody: %1</source>
+        <translation>von niemandem bestätigte Grenzen: %1</translation>
+    </message>
+    <message>
+        <source>its rings have no years</source>
+        <translation>seine Ringe haben keine Jahre</translation>
+    </message>
+    <message>
+        <source>rings missing or counted twice: %1</source>
+        <translation>fehlende oder doppelt gezählte Ringe: %1</translation>
+    </message>
+    <message>
+        <source>it fits with %1 added to all of its years</source>
+        <translation>er passt, wenn zu allen Jahren %1 gezählt wird</translation>
+    </message>
+    <message>
+        <source>returned by the second person</source>
+        <translation>von der zweiten Person zurückgegeben</translation>
+    </message>
+    <message>
+        <source>cores that wait for a scan: %1</source>
+        <translation>Kerne, die auf einen Scan warten: %1</translation>
+    </message>
+    <message>
+        <source>cores to be measured: %1</source>
+        <translation>zu messende Kerne: %1</translation>
+    </message>
+    <message>
+        <source>cores with open findings: %1</source>
+        <translation>Kerne mit offenen Befunden: %1</translation>
+    </message>
+    <message>
+        <source>cores with boundaries that nobody has confirmed: %1</source>
+        <translation>Kerne mit Grenzen, die niemand bestätigt hat: %1</translation>
+    </message>
+    <message>
+        <source>cores whose years want a look: %1</source>
+        <translation>Kerne, deren Jahre anzusehen sind: %1</translation>
+    </message>
+    <message>
+        <source>cores that are ready to be called done: %1</source>
+        <translation>Kerne, die fertig gemeldet werden können: %1</translation>
+    </message>
+    <message>
+        <source>cores that wait for a second person: %1</source>
+        <translation>Kerne, die auf eine zweite Person warten: %1</translation>
+    </message>
+    <message>
+        <source>all that can be done is done: the report</source>
+        <translation>alles, was geht, ist getan: der Bericht</translation>
+    </message>
+    <message>
+        <source>Scanned</source>
+        <translation>Gescannt</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>Confirmed</source>
+        <translation>Bestätigt</translation>
+    </message>
+    <message>
+        <source>Dated</source>
+        <translation>Datiert</translation>
+    </message>
+    <message>
+        <source>Reviewed</source>
+        <translation>Geprüft</translation>
+    </message>
+    <message>
+        <source>%1 rings</source>
+        <translation>%1 Ringe</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>gemessen</translation>
+    </message>
+    <message>
+        <source>%1, and %2 more</source>
+        <translation>%1 und %2 weitere</translation>
+    </message>
+    <message>
+        <source>Nothing stands against it.</source>
+        <translation>Nichts steht gegen ihn.</translation>
+    </message>
+    <message>
+        <source>It has no reading yet.</source>
+        <translation>Er hat noch keine Messung.</translation>
+    </message>
+    <message>
+        <source>Against it: %1.</source>
+        <translation>Gegen ihn steht: %1.</translation>
+    </message>
+    <message>
+        <source>Find its scan</source>
+        <translation>Seinen Scan finden</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messen</translation>
+    </message>
+    <message>
+        <source>Settle findings</source>
+        <translation>Befunde klären</translation>
+    </message>
+    <message>
+        <source>Confirm boundaries</source>
+        <translation>Grenzen bestätigen</translation>
+    </message>
+    <message>
+        <source>Look at its years</source>
+        <translation>Seine Jahre ansehen</translation>
+    </message>
+    <message>
+        <source>Say that it is done</source>
+        <translation>Fertig melden</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>This project has no cores.</source>
+        <translation>Dieses Projekt hat keine Kerne.</translation>
+    </message>
+    <message>
+        <source>Next for the site: %1</source>
+        <translation>Als Nächstes am Standort: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2 first</source>
+        <translation>%1, zuerst %2</translation>
+    </message>
+    <message>
+        <source>Measure all cores</source>
+        <translation>Alle Kerne messen</translation>
+    </message>
+    <message>
+        <source>Write the report…</source>
+        <translation>Bericht schreiben…</translation>
     </message>
 </context>
 <context>
@@ -1963,6 +2186,262 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
         <source>Check against the changed field data</source>
         <translation>Mit den geänderten Felddaten prüfen</translation>
     </message>
+    <message>
+        <source>several rings are only a few pixels wide here: others between them may not show</source>
+        <translation>hier sind mehrere Ringe nur wenige Pixel breit: weitere dazwischen sind vielleicht nicht zu sehen</translation>
+    </message>
+    <message>
+        <source>look at the whole stretch; scan the core at a higher resolution if rings can't be told</source>
+        <translation>Die ganze Strecke ansehen; den Kern feiner einscannen, wenn die Ringe nicht zu unterscheiden sind</translation>
+    </message>
+    <message>
+        <source>the other cores of the site hint that ring %1 is missing (%2 alone); %3</source>
+        <translation>die anderen Kerne des Standorts deuten an, dass Ring %1 fehlt (nur %2); %3</translation>
+    </message>
+    <message>
+        <source>the other cores of the site hint that ring %1 is missing (%2 to %3); %4</source>
+        <translation>die anderen Kerne des Standorts deuten an, dass Ring %1 fehlt (%2 bis %3); %4</translation>
+    </message>
+    <message>
+        <source>the other cores of the site hint that ring %1 is counted twice (%2 alone); %3</source>
+        <translation>die anderen Kerne des Standorts deuten an, dass Ring %1 doppelt gezählt ist (nur %2); %3</translation>
+    </message>
+    <message>
+        <source>the other cores of the site hint that ring %1 is counted twice (%2 to %3); %4</source>
+        <translation>die anderen Kerne des Standorts deuten an, dass Ring %1 doppelt gezählt ist (%2 bis %3); %4</translation>
+    </message>
+    <message>
+        <source>Note the size and checksum of the scan %1</source>
+        <translation>Größe und Prüfsumme des Scans %1 festhalten</translation>
+    </message>
+    <message>
+        <source>core %1 has no calendar years and is left out of the series: %2</source>
+        <translation>Kern %1 hat keine Kalenderjahre und steht nicht bei den Reihen: %2</translation>
+    </message>
+    <message>
+        <source>the field sheet does not tell %1</source>
+        <translation>der Feldbogen nennt nicht %1</translation>
+    </message>
+    <message>
+        <source>fill it in on the field sheet, or set the year by hand</source>
+        <translation>im Feldbogen ausfüllen oder das Jahr von Hand setzen</translation>
+    </message>
+    <message>
+        <source>its outermost ring was given no year</source>
+        <translation>sein äußerster Ring bekam kein Jahr</translation>
+    </message>
+    <message>
+        <source>set the year by hand</source>
+        <translation>das Jahr von Hand setzen</translation>
+    </message>
+    <message>
+        <source>fill in %1 on the field sheet</source>
+        <translation>%1 im Feldbogen ausfüllen</translation>
+    </message>
+    <message>
+        <source>fill it in on the field sheet</source>
+        <translation>im Feldbogen ausfüllen</translation>
+    </message>
+    <message>
+        <source>write it into the template file before sending it</source>
+        <translation>vor dem Abschicken in die Vorlagendatei schreiben</translation>
+    </message>
+    <message>
+        <source>there is one series only, so nothing bears out its years</source>
+        <translation>es gibt nur eine Reihe, nichts stützt also ihre Jahre</translation>
+    </message>
+    <message>
+        <source>core more trees</source>
+        <translation>mehr Bäume bohren</translation>
+    </message>
+    <message>
+        <source>%1, the study's name</source>
+        <translation>%1, der Name der Studie</translation>
+    </message>
+    <message>
+        <source>%1, the investigators</source>
+        <translation>%1, die Bearbeiter</translation>
+    </message>
+    <message>
+        <source>%1, the site's name</source>
+        <translation>%1, der Name des Standorts</translation>
+    </message>
+    <message>
+        <source>%1, the latitude</source>
+        <translation>%1, die geografische Breite</translation>
+    </message>
+    <message>
+        <source>%1, the longitude</source>
+        <translation>%1, die geografische Länge</translation>
+    </message>
+    <message>
+        <source>%1, the elevation</source>
+        <translation>%1, die Höhe über dem Meer</translation>
+    </message>
+    <message>
+        <source>%1, the species</source>
+        <translation>%1, die Baumart</translation>
+    </message>
+    <message>
+        <source>%1, the archive's code of the species</source>
+        <translation>%1, der Code des Archivs für die Baumart</translation>
+    </message>
+    <message>
+        <source>%1, the region of the site</source>
+        <translation>%1, die Gegend des Standorts</translation>
+    </message>
+    <message>
+        <source>%1, the collection's name</source>
+        <translation>%1, der Name der Sammlung</translation>
+    </message>
+    <message>
+        <source>%1, the species' common name</source>
+        <translation>%1, der gebräuchliche Name der Baumart</translation>
+    </message>
+    <message>
+        <source>this file exists already</source>
+        <translation>diese Datei gibt es schon</translation>
+    </message>
+    <message>
+        <source>this is no name of a file</source>
+        <translation>das ist kein Name einer Datei</translation>
+    </message>
+    <message>
+        <source>name a file to write to</source>
+        <translation>nennen Sie eine Datei, in die geschrieben werden soll</translation>
+    </message>
+    <message>
+        <source>this is a folder</source>
+        <translation>das ist ein Ordner</translation>
+    </message>
+    <message>
+        <source>this is no ordinary file</source>
+        <translation>das ist keine gewöhnliche Datei</translation>
+    </message>
+    <message>
+        <source>there is no folder %1</source>
+        <translation>den Ordner %1 gibt es nicht</translation>
+    </message>
+    <message>
+        <source>make it, or name another file</source>
+        <translation>legen Sie ihn an oder nennen Sie eine andere Datei</translation>
+    </message>
+    <message>
+        <source>the folder can't be written to: %1</source>
+        <translation>in den Ordner kann nicht geschrieben werden: %1</translation>
+    </message>
+    <message>
+        <source>name a file in another folder</source>
+        <translation>nennen Sie eine Datei in einem anderen Ordner</translation>
+    </message>
+    <message>
+        <source>it can't be written: %1</source>
+        <translation>sie kann nicht geschrieben werden: %1</translation>
+    </message>
+    <message>
+        <source>check that the folder is there and may be written to</source>
+        <translation>prüfen Sie, ob es den Ordner gibt und ob man darin schreiben darf</translation>
+    </message>
+    <message>
+        <source>check that the folder may be written to</source>
+        <translation>prüfen Sie, ob man in dem Ordner schreiben darf</translation>
+    </message>
+    <message>
+        <source>writing broke off: %1</source>
+        <translation>das Schreiben brach ab: %1</translation>
+    </message>
+    <message>
+        <source>writing broke off</source>
+        <translation>das Schreiben brach ab</translation>
+    </message>
+    <message>
+        <source>check the space left on the disk</source>
+        <translation>prüfen Sie, wie viel Platz auf dem Datenträger ist</translation>
+    </message>
+    <message>
+        <source>this is a scan that is open here</source>
+        <translation>das ist ein Scan, der hier geöffnet ist</translation>
+    </message>
+    <message>
+        <source>name another file</source>
+        <translation>nennen Sie eine andere Datei</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>die Datei ist leer</translation>
+    </message>
+    <message>
+        <source>this is not an image that can be read</source>
+        <translation>das ist kein Bild, das gelesen werden kann</translation>
+    </message>
+    <message>
+        <source>give a TIFF, PNG or JPEG file</source>
+        <translation>geben Sie eine TIFF-, PNG- oder JPEG-Datei</translation>
+    </message>
+    <message>
+        <source>the file is cut short: it ends before its header does</source>
+        <translation>die Datei ist abgeschnitten: sie endet vor dem Ende ihres Kopfes</translation>
+    </message>
+    <message>
+        <source>the image data is damaged or cut short (%1)</source>
+        <translation>die Bilddaten sind beschädigt oder abgeschnitten (%1)</translation>
+    </message>
+    <message>
+        <source>the image data is damaged or cut short</source>
+        <translation>die Bilddaten sind beschädigt oder abgeschnitten</translation>
+    </message>
+    <message>
+        <source>scan again or take an undamaged copy</source>
+        <translation>scannen Sie neu oder nehmen Sie eine unbeschädigte Kopie</translation>
+    </message>
+    <message>
+        <source>its header is damaged, or of a kind that can't be read</source>
+        <translation>ihr Kopf ist beschädigt oder von einer Art, die nicht gelesen werden kann</translation>
+    </message>
+    <message>
+        <source>save it anew as a TIFF, PNG or JPEG file</source>
+        <translation>speichern Sie sie neu als TIFF, PNG oder JPEG</translation>
+    </message>
+    <message>
+        <source>ring boundaries would change their order along this path</source>
+        <translation>auf diesem Pfad kämen Jahrringgrenzen in eine andere Reihenfolge</translation>
+    </message>
+    <message>
+        <source>bend it less, so that it meets them one after the other</source>
+        <translation>biegen Sie ihn weniger, sodass er sie der Reihe nach trifft</translation>
+    </message>
+    <message>
+        <source>the ring boundary would pass its neighbour on the path</source>
+        <translation>die Jahrringgrenze käme auf dem Pfad an ihrer Nachbarin vorbei</translation>
+    </message>
+    <message>
+        <source>this path would meet none of the core's boundaries</source>
+        <translation>dieser Pfad träfe keine der Jahrringgrenzen des Kerns</translation>
+    </message>
+    <message>
+        <source>draw another path for the core (P)</source>
+        <translation>zeichnen Sie einen anderen Pfad für den Kern (P)</translation>
+    </message>
+    <message>
+        <source>a path needs two ends</source>
+        <translation>ein Pfad braucht zwei Enden</translation>
+    </message>
+    <message>
+        <source>no ring would be left on one of the scans</source>
+        <translation>auf einem der Scans bliebe kein Jahrring</translation>
+    </message>
+    <message>
+        <source>choose another one</source>
+        <translation>wählen Sie eine andere</translation>
+    </message>
+    <message>
+        <source>one of the two has no ring boundary</source>
+        <translation>einer der beiden hat keine Jahrringgrenze</translation>
+    </message>
+    <message>
+        <source>the two are read as different kinds of wood</source>
+        <translation>die beiden sind als verschiedene Holzarten gelesen</translation>
+    </message>
 </context>
 <context>
     <name>SiteWords</name>
@@ -2398,6 +2877,10 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message>
         <source>The core was changed meanwhile, so the new reading was not taken. Try again.</source>
         <translation>Der Kern wurde inzwischen geändert, darum wurde die neue Messung nicht übernommen. Versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>What was drawn or changed by hand stays as it is. Undo its changes first to have it read anew.</source>
+        <translation>Was von Hand gezeichnet oder geändert wurde, bleibt, wie es ist. Nehmen Sie die Änderungen zurück, damit es neu gelesen wird.</translation>
     </message>
 </context>
 <context>
@@ -3113,18 +3596,6 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
         <translation>Jeder Kern, bei dem es ging, ist gemessen</translation>
     </message>
     <message>
-        <source>Write the report</source>
-        <translation>Bericht schreiben</translation>
-    </message>
-    <message>
-        <source>PDF (*.pdf)</source>
-        <translation>PDF (*.pdf)</translation>
-    </message>
-    <message>
-        <source>Web page (*.html)</source>
-        <translation>Webseite (*.html)</translation>
-    </message>
-    <message>
         <source>Writing the report</source>
         <translation>Bericht wird geschrieben</translation>
     </message>
@@ -3148,6 +3619,30 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
         <source>The archive package is in %1</source>
         <translation>Das Archivpaket ist in %1</translation>
     </message>
+    <message>
+        <source>Close without exporting?</source>
+        <translation>Schließen, ohne zu exportieren?</translation>
+    </message>
+    <message>
+        <source>What you changed here is in no file yet: %1</source>
+        <translation>Was Sie hier geändert haben, steht noch in keiner Datei: %1</translation>
+    </message>
+    <message>
+        <source>Closing loses it. Export first (Ctrl+J writes everything that was read), or make a project, which keeps every edit.</source>
+        <translation>Beim Schließen geht es verloren. Exportieren Sie erst (Strg+J schreibt alles, was gelesen wurde), oder legen Sie ein Projekt an, das jede Änderung behält.</translation>
+    </message>
+    <message>
+        <source>&amp;Stay</source>
+        <translation>&amp;Bleiben</translation>
+    </message>
+    <message>
+        <source>&amp;Close and lose it</source>
+        <translation>&amp;Schließen und verlieren</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
 </context>
 <context>
     <name>pithward::bench::MessageBar</name>
@@ -3158,6 +3653,49 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message>
         <source>Close this message</source>
         <translation>Diese Meldung schließen</translation>
+    </message>
+    <message>
+        <source>%1 more messages: rest the mouse here to read them.</source>
+        <translation>%1 weitere Meldungen: zum Lesen den Mauszeiger hier ruhen lassen.</translation>
+    </message>
+</context>
+<context>
+    <name>pithward::bench::MissingList</name>
+    <message>
+        <source>What the archive package lacks</source>
+        <translation>Was dem Archivpaket fehlt</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation>Fehlt</translation>
+    </message>
+    <message>
+        <source>How much it matters</source>
+        <translation>Wie wichtig es ist</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>needed</source>
+        <translation>nötig</translation>
+    </message>
+    <message>
+        <source>customary</source>
+        <translation>üblich</translation>
+    </message>
+    <message>
+        <source>The package is written. Needed is what every published study has that the program was checked against; the package's README tells the same list.</source>
+        <translation>Das Paket ist geschrieben. Nötig ist, was jede veröffentlichte Studie hat, an der das Programm geprüft wurde; die README des Pakets nennt dieselbe Liste.</translation>
+    </message>
+    <message>
+        <source>&amp;Fill it in</source>
+        <translation>&amp;Ausfüllen</translation>
+    </message>
+    <message>
+        <source>C&amp;opy the list</source>
+        <translation>Liste &amp;kopieren</translation>
     </message>
 </context>
 <context>
@@ -3388,6 +3926,80 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     </message>
 </context>
 <context>
+    <name>pithward::bench::ProgressModel</name>
+    <message>
+        <source>Picture of the core %1</source>
+        <translation>Bild des Kerns %1</translation>
+    </message>
+    <message>
+        <source>Core</source>
+        <translation>Kern</translation>
+    </message>
+    <message>
+        <source>Tree</source>
+        <translation>Baum</translation>
+    </message>
+    <message>
+        <source>Wood</source>
+        <translation>Holz</translation>
+    </message>
+    <message>
+        <source>Against it</source>
+        <translation>Gegen ihn</translation>
+    </message>
+    <message>
+        <source>What is next</source>
+        <translation>Was als Nächstes kommt</translation>
+    </message>
+</context>
+<context>
+    <name>pithward::bench::ProgressPage</name>
+    <message>
+        <source>Dating the site…</source>
+        <translation>Standort wird datiert…</translation>
+    </message>
+    <message>
+        <source>%1 (Return)</source>
+        <translation>%1 (Eingabe)</translation>
+    </message>
+    <message>
+        <source>See it on the bench</source>
+        <translation>Auf der Werkbank ansehen</translation>
+    </message>
+    <message>
+        <source>Re&amp;versed</source>
+        <translation>&amp;Umgekehrt</translation>
+    </message>
+    <message>
+        <source>This project has no cores. Make one from a field sheet with File, New project.</source>
+        <translation>Dieses Projekt hat keine Kerne. Eines aus einem Feldbogen anlegen mit Datei, Neues Projekt.</translation>
+    </message>
+    <message>
+        <source>What is next for the site</source>
+        <translation>Was am Standort als Nächstes kommt</translation>
+    </message>
+    <message>
+        <source>Field sheet</source>
+        <translation>Feldbogen</translation>
+    </message>
+    <message>
+        <source>What the cores are sorted by</source>
+        <translation>Wonach die Kerne sortiert sind</translation>
+    </message>
+    <message>
+        <source>S&amp;orted by</source>
+        <translation>&amp;Sortiert nach</translation>
+    </message>
+    <message>
+        <source>Cores of the project and how far each is</source>
+        <translation>Kerne des Projekts und wie weit jeder ist</translation>
+    </message>
+    <message>
+        <source>What stands against the core</source>
+        <translation>Was gegen den Kern steht</translation>
+    </message>
+</context>
+<context>
     <name>pithward::bench::ProjectDesk</name>
     <message>
         <source>Opening</source>
@@ -3419,6 +4031,10 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
     <message>
         <source>Taken back, since it could not be written: %1. %2</source>
         <translation>Zurückgenommen, da es sich nicht schreiben ließ: %1. %2</translation>
+    </message>
+    <message>
+        <source>Several cores are on this scan. Measure all cores (Ctrl+Shift+M) reads each of them.</source>
+        <translation>Auf diesem Scan liegen mehrere Kerne. Alle Kerne messen (Strg+Umschalt+M) liest jeden von ihnen.</translation>
     </message>
 </context>
 <context>
@@ -3537,6 +4153,89 @@ Aus %2</translation>
             <numerusform>, %n fällt lokal aus</numerusform>
             <numerusform>, %n fallen lokal aus</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>pithward::bench::ReportDialog</name>
+    <message>
+        <source>years</source>
+        <translation>Jahre</translation>
+    </message>
+    <message>
+        <source>standard deviation</source>
+        <translation>Standardabweichung</translation>
+    </message>
+    <message>
+        <source>Write the report</source>
+        <translation>Bericht schreiben</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>Choose…</source>
+        <translation>Wählen…</translation>
+    </message>
+    <message>
+        <source>A name that ends in .pdf or .html. With monthly climate values, a row a year or a row a month, each chronology is held against months and seasons; with the years to the height of coring, ages are told for the whole tree.</source>
+        <translation>Ein Name, der auf .pdf oder .html endet. Mit monatlichen Klimawerten, eine Zeile je Jahr oder je Monat, wird jede Chronologie mit Monaten und Jahreszeiten verglichen; mit den Jahren bis zur Entnahmehöhe werden Alter des ganzen Baums genannt.</translation>
+    </message>
+    <message>
+        <source>&amp;Report</source>
+        <translation>&amp;Bericht</translation>
+    </message>
+    <message>
+        <source>&amp;Climate series (CSV)</source>
+        <translation>&amp;Klimareihe (CSV)</translation>
+    </message>
+    <message>
+        <source>&amp;Growing up to the cores</source>
+        <translation>&amp;Wachsen bis zu den Kernen</translation>
+    </message>
+    <message>
+        <source>&amp;Write the report</source>
+        <translation>Bericht &amp;schreiben</translation>
+    </message>
+    <message>
+        <source>Name the report</source>
+        <translation>Bericht benennen</translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Web page (*.html)</source>
+        <translation>Webseite (*.html)</translation>
+    </message>
+    <message>
+        <source>Choose the climate series</source>
+        <translation>Klimareihe wählen</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv);;All files (*)</source>
+        <translation>Tabellen (*.csv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>The report's name has to end in .pdf or .html.</source>
+        <translation>Der Name des Berichts muss auf .pdf oder .html enden.</translation>
+    </message>
+    <message>
+        <source>There is no such folder.</source>
+        <translation>Diesen Ordner gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>There is no such climate file.</source>
+        <translation>Diese Klimadatei gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>Give the years as numbers of 0 to 500.</source>
+        <translation>Die Jahre als Zahlen von 0 bis 500 angeben.</translation>
+    </message>
+    <message>
+        <source>This file is there already and will be replaced.</source>
+        <translation>Diese Datei gibt es schon; sie wird ersetzt.</translation>
     </message>
 </context>
 <context>
@@ -3699,6 +4398,33 @@ Aus %2</translation>
     </message>
 </context>
 <context>
+    <name>pithward::bench::ScanSettling</name>
+    <message>
+        <source>%1 is read already: its scan stays.</source>
+        <translation>%1 ist schon gelesen: sein Scan bleibt.</translation>
+    </message>
+    <message>
+        <source>%1 gets the scan %2, place %3</source>
+        <translation>%1 bekommt den Scan %2, Stelle %3</translation>
+    </message>
+    <message>
+        <source>%1 gets the scan %2</source>
+        <translation>%1 bekommt den Scan %2</translation>
+    </message>
+    <message>
+        <source>%1 has the scan %2 no more</source>
+        <translation>%1 hat den Scan %2 nicht mehr</translation>
+    </message>
+    <message>
+        <source>Take back: %1</source>
+        <translation>Zurücknehmen: %1</translation>
+    </message>
+    <message>
+        <source>%1 lies outside of the project's folder. Put it into that folder first.</source>
+        <translation>%1 liegt außerhalb des Projektordners. Legen Sie die Datei zuerst in diesen Ordner.</translation>
+    </message>
+</context>
+<context>
     <name>pithward::bench::ScanView</name>
     <message>
         <source>Scan</source>
@@ -3776,6 +4502,128 @@ Aus %2</translation>
     </message>
 </context>
 <context>
+    <name>pithward::bench::SettleDialog</name>
+    <message>
+        <source>Scans and cores</source>
+        <translation>Scans und Kerne</translation>
+    </message>
+    <message>
+        <source>&amp;Scans</source>
+        <translation>&amp;Scans</translation>
+    </message>
+    <message>
+        <source>&amp;Cores</source>
+        <translation>&amp;Kerne</translation>
+    </message>
+    <message>
+        <source>Scans of the project</source>
+        <translation>Scans des Projekts</translation>
+    </message>
+    <message>
+        <source>Cores of the project</source>
+        <translation>Kerne des Projekts</translation>
+    </message>
+    <message>
+        <source>–</source>
+        <translation>–</translation>
+    </message>
+    <message>
+        <source>&amp;Number on the scan</source>
+        <translation>&amp;Nummer auf dem Scan</translation>
+    </message>
+    <message>
+        <source>From the top, or from the left where the cores stand upright. A click on the core in the picture does the same; a scan of one core needs neither.</source>
+        <translation>Von oben, oder von links, wo die Kerne aufrecht stehen. Ein Klick auf den Kern im Bild tut dasselbe; ein Scan mit einem Kern braucht keins von beiden.</translation>
+    </message>
+    <message>
+        <source>&amp;Add scans…</source>
+        <translation>Scans &amp;hinzufügen…</translation>
+    </message>
+    <message>
+        <source>&amp;Give the scan to the core</source>
+        <translation>Den Scan dem Kern &amp;geben</translation>
+    </message>
+    <message>
+        <source>Ta&amp;ke the scan from the core</source>
+        <translation>Dem Kern den Scan &amp;nehmen</translation>
+    </message>
+    <message>
+        <source>Take &amp;back</source>
+        <translation>&amp;Zurücknehmen</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Every core has its scan, and every scan its core.</source>
+        <translation>Jeder Kern hat seinen Scan und jeder Scan seinen Kern.</translation>
+    </message>
+    <message>
+        <source>Cores without a scan: %1. Scans without a core: %2. Scans on which nothing tells the cores apart: %3.</source>
+        <translation>Kerne ohne Scan: %1. Scans ohne Kern: %2. Scans, auf denen nichts die Kerne unterscheidet: %3.</translation>
+    </message>
+    <message>
+        <source>%1 – %2</source>
+        <translation>%1 – %2</translation>
+    </message>
+    <message>
+        <source>no core</source>
+        <translation>kein Kern</translation>
+    </message>
+    <message>
+        <source>which is which? %1</source>
+        <translation>welcher ist welcher? %1</translation>
+    </message>
+    <message>
+        <source>no scan</source>
+        <translation>kein Scan</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 is not there</source>
+        <translation>%1 ist nicht da</translation>
+    </message>
+    <message>
+        <source>Its scan stays: the core is read, or the project can't be written to.</source>
+        <translation>Sein Scan bleibt: der Kern ist gelesen, oder das Projekt ist schreibgeschützt.</translation>
+    </message>
+    <message>
+        <source>There is no scan.</source>
+        <translation>Es gibt keinen Scan.</translation>
+    </message>
+    <message>
+        <source>Opening…</source>
+        <translation>Wird geöffnet…</translation>
+    </message>
+    <message>
+        <source>No code was read on it.</source>
+        <translation>Kein Code wurde darauf gelesen.</translation>
+    </message>
+    <message>
+        <source>Codes on it: %1</source>
+        <translation>Codes darauf: %1</translation>
+    </message>
+    <message>
+        <source>Add scans</source>
+        <translation>Scans hinzufügen</translation>
+    </message>
+    <message>
+        <source>Scans (*.tif *.tiff *.png *.jpg *.jpeg)</source>
+        <translation>Scans (*.tif *.tiff *.png *.jpg *.jpeg)</translation>
+    </message>
+</context>
+<context>
+    <name>pithward::bench::SettlePicture</name>
+    <message>
+        <source>The scan</source>
+        <translation>Der Scan</translation>
+    </message>
+</context>
+<context>
     <name>pithward::bench::SitePage</name>
     <message>
         <source>No series of the site shows a ring too many or too few</source>
@@ -3834,12 +4682,12 @@ Aus %2</translation>
         <translation>Der Standort ist noch nicht datiert.</translation>
     </message>
     <message>
-        <source>A bar is as high as %1 years correlate with the others, 1 at most. An open bar fits better with the years over it added. A bracket that points down: a ring is missing; up: one is counted twice.</source>
-        <translation>Ein Balken ist so hoch, wie %1 Jahre mit den anderen korrelieren, höchstens 1. Ein offener Balken passt besser mit den Jahren, die über ihm stehen. Eine Klammer nach unten: Ein Jahrring fehlt; nach oben: Einer ist doppelt gezählt.</translation>
-    </message>
-    <message>
         <source>Nothing is noted of the years: they stay as they are until they are changed</source>
         <translation>Zu den Jahren wird nichts vermerkt: Sie bleiben, bis sie geändert werden</translation>
+    </message>
+    <message>
+        <source>A bar is as high as %1 years correlate with the others, 1 at most. An open bar with a number fits clearly better with so many years added, a faint one nowhere better than by chance. A bracket that points down: a ring is missing; up: one is counted twice.</source>
+        <translation>Ein Balken ist so hoch, wie %1 Jahre mit den anderen korrelieren, höchstens 1. Ein offener Balken mit Zahl passt mit so vielen Jahren mehr deutlich besser, ein blasser nirgends besser als durch Zufall. Eine Klammer nach unten: ein Ring fehlt; nach oben: einer ist doppelt gezählt.</translation>
     </message>
 </context>
 <context>
@@ -3875,6 +4723,21 @@ Aus %2</translation>
     <message>
         <source>Accept</source>
         <translation>Annehmen</translation>
+    </message>
+</context>
+<context>
+    <name>pithward::bench::StageBars</name>
+    <message>
+        <source>How many cores are through each stage</source>
+        <translation>Wie viele Kerne jede Stufe hinter sich haben</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <translation>%1: %2 von %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
     </message>
 </context>
 <context>
