@@ -20,7 +20,7 @@ constexpr double usual_squares = 4.0;   ///< ... and half their squares less thi
 constexpr double enough_against = 8.0;  ///< About three pieces of what is clearly no wood.
 constexpr double ragged_mm = 0.2;       ///< The cut across the core is as uneven as this.
 constexpr double end_kept_mm = 0.05;    ///< So much beyond the path's end is kept in any case.
-constexpr std::array least_deviation{0.03, 0.008, 0.012};
+constexpr std::array least_deviations{0.03, 0.008, 0.012};
 
 /// Logarithm of the green, red and blue against it.
 using Look = std::array<double, 3>;
@@ -57,7 +57,7 @@ Usual usual_of(const std::vector<Look>& wood, std::size_t quantity) {
     for (double& value : values) {
         value = std::abs(value - middle);
     }
-    return {middle, std::max(deviation_of_median * median_in_place(values), least_deviation[quantity])};
+    return {middle, std::max(deviation_of_median * median_in_place(values), least_deviations[quantity])};
 }
 
 } // namespace

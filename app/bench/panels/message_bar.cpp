@@ -36,7 +36,7 @@ MessageBar::MessageBar(QWidget* parent)
 }
 
 void MessageBar::tell(const QString& sentence) {
-    constexpr qsizetype most_shown = 4;
+    constexpr qsizetype most_told = 4;
     constexpr qsizetype most_kept = 40;
     const QString message = in_window_language(sentence.toStdString());
     messages_.removeAll(message);
@@ -44,7 +44,7 @@ void MessageBar::tell(const QString& sentence) {
     while (messages_.size() > most_kept) {
         messages_.removeFirst();
     }
-    QStringList shown = messages_.mid(std::max<qsizetype>(0, messages_.size() - most_shown));
+    QStringList shown = messages_.mid(std::max<qsizetype>(0, messages_.size() - most_told));
     const bool more = shown.size() < messages_.size();
     if (more) { // of many scans that are opened at once, each that can't be read is told
         shown.prepend(tr("%1 more messages: rest the mouse here to read them.").arg(messages_.size() - shown.size()));
