@@ -133,8 +133,30 @@ std::string contents(const Package& package, const std::string& stem, const std:
     return text + (package.gaps.empty() ? "- nothing that the program knows of\n" : "");
 }
 
+/// What of the work itself is still to be done, before all else that is missing.
+std::vector<PackageGap> review_gaps(const AcceptedReadings& accepted) {
+    std::size_t open = 0;
+    std::size_t unpassed = 0;
+    for (const MeasuredReading& one : accepted.readings) {
+        open +=
+            static_cast<std::size_t>(std::ranges::count(one.reading.findings, Finding::State::Open, &Finding::state));
+        unpassed += one.reading.state == Reading::State::Passed ? 0U : 1U;
+    }
+    std::vector<PackageGap> gaps;
+    if (open > 0) {
+        gaps.push_back(
+            {"findings are open: " + std::to_string(open), "answer them, on the bench or in the review", false});
+    }
+    if (unpassed > 0) {
+        gaps.push_back({"readings that no second person has passed: " + std::to_string(unpassed),
+                        "have them reviewed, or take --only passed", false});
+    }
+    return gaps;
+}
+
 Outcome<Package> packed(const PackageOptions& options, const AcceptedReadings& accepted, report::SiteRecord record) {
     Package package;
+    package.gaps = review_gaps(accepted);
     const std::string stem = std::filesystem::path(options.project).stem().string();
     WidthTable table = dated_table(accepted, package);
     if (table.series.empty()) {

@@ -52,7 +52,7 @@ public:
         const auto cores = cores_by_row(sheet);
         std::vector<field::CoreToMatch> wanted;
         for (const auto& [site, core] : cores) {
-            wanted.push_back({site->id, core->id, core->scan, field::scan_place_of(*core)});
+            wanted.push_back({site->id, core->id, folder_.listed(core->scan), field::scan_place_of(*core)});
             if (core->others.contains(field::scan_place_column) && !wanted.back().place) {
                 result_.open.push_back({core->id,
                                         "its scan_place is '" + core->others.at(field::scan_place_column) + "'",

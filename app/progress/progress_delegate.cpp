@@ -13,7 +13,7 @@ namespace pithward::bench {
 
 namespace {
 
-constexpr int beside = 6;
+constexpr int gap_beside = 6;
 constexpr int form_side = 14;
 
 } // namespace
@@ -24,7 +24,7 @@ ProgressDelegate::ProgressDelegate(Pictures pictures, QObject* parent)
 
 void ProgressDelegate::paint_wood(QPainter* painter, const QStyleOptionViewItem& option,
                                   const QModelIndex& index) const {
-    const QRect room = option.rect.adjusted(beside, 3, -beside, -3);
+    const QRect room = option.rect.adjusted(gap_beside, 3, -gap_beside, -3);
     const double ratio = painter->device()->devicePixelRatioF();
     QImage picture = pictures_(index, room.size() * ratio);
     if (picture.isNull()) {
@@ -53,13 +53,13 @@ void ProgressDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
     const bool chosen = (option.state & QStyle::State_Selected) != 0;
     const QColor ink = option.palette.color(chosen ? QPalette::HighlightedText : QPalette::Text);
     const QColor warning = chosen ? ink : chart_inks(option.palette).warning;
-    const QRectF box(option.rect.left() + beside, option.rect.center().y() + 0.5 - 0.5 * form_side, form_side,
+    const QRectF box(option.rect.left() + gap_beside, option.rect.center().y() + 0.5 - 0.5 * form_side, form_side,
                      form_side);
     paint_form(*painter, static_cast<progress::HowFar>(form.toInt()), box, ink, warning);
     painter->save();
     painter->setPen(ink);
     painter->setFont(option.font);
-    const QRect room = option.rect.adjusted(2 * beside + form_side, 0, -beside, 0);
+    const QRect room = option.rect.adjusted(2 * gap_beside + form_side, 0, -gap_beside, 0);
     painter->drawText(room, Qt::AlignVCenter | Qt::AlignLeft,
                       option.fontMetrics.elidedText(words, Qt::ElideRight, room.width()));
     painter->restore();

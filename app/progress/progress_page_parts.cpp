@@ -22,9 +22,9 @@ namespace pithward::bench {
 
 namespace {
 
-constexpr int margin = 12;
+constexpr int page_margin = 12;
 
-QLabel* plain_label() {
+QLabel* wrapped_label() {
     auto* label = new QLabel;
     label->setTextFormat(Qt::PlainText); // names come from a field sheet
     label->setWordWrap(true);
@@ -34,8 +34,8 @@ QLabel* plain_label() {
 QWidget* row(std::initializer_list<QWidget*> parts, QWidget* wide) {
     auto* box = new QWidget;
     auto* layout = new QHBoxLayout(box);
-    layout->setContentsMargins(margin, 4, margin, 8);
-    layout->setSpacing(margin);
+    layout->setContentsMargins(page_margin, 4, page_margin, 8);
+    layout->setSpacing(page_margin);
     for (QWidget* part : parts) {
         layout->addWidget(part, part == wide ? 1 : 0);
     }
@@ -52,18 +52,18 @@ ProgressPage::ProgressPage(ProjectDesk& desk, SiteWork& dating, QWidget* parent)
     , sorted_(new QSortFilterProxyModel(this))
     , pages_(new QStackedWidget)
     , bars_(new StageBars)
-    , next_(plain_label())
-    , work_(plain_label())
+    , next_(wrapped_label())
+    , work_(wrapped_label())
     , site_button_(new QPushButton)
     , buttons_(new QWidget)
     , order_(new QComboBox)
     , reversed_(new QCheckBox(tr("Re&versed")))
     , table_(new QTableView)
-    , title_(plain_label())
-    , story_(plain_label())
+    , title_(wrapped_label())
+    , story_(wrapped_label())
     , core_button_(new QPushButton) {
     build_table();
-    auto* empty = plain_label();
+    QLabel* empty = wrapped_label();
     empty->setText(tr("This project has no cores. Make one from a field sheet with File, New project."));
     empty->setAlignment(Qt::AlignCenter);
     pages_->addWidget(empty);
@@ -88,7 +88,7 @@ QWidget* ProgressPage::build_top() {
     QFont font = next_->font();
     font.setBold(true);
     next_->setFont(font);
-    auto* bars = column({bars_}, {margin, 12, margin, 6});
+    auto* bars = column({bars_}, {page_margin, 12, page_margin, 6});
     return column({bars, row({next_, site_button_, buttons_}, next_)});
 }
 
@@ -154,7 +154,7 @@ QWidget* ProgressPage::build_below() {
     title_->setWordWrap(false);
     story_->setAccessibleName(tr("What stands against the core"));
     auto* line = row({title_, story_, core_button_}, story_);
-    line->layout()->setContentsMargins(margin, 8, margin, 8);
+    line->layout()->setContentsMargins(page_margin, 8, page_margin, 8);
     return line;
 }
 

@@ -13,7 +13,7 @@ namespace pithward::bench {
 namespace {
 
 constexpr int scan_side = 1600; ///< Of a scan read for its cores, in pixels.
-constexpr std::size_t most_kept = 400;
+constexpr std::size_t most_strips = 400;
 constexpr std::size_t most_wanted = 60; ///< More than fit on a screen.
 
 std::int64_t revision_of(const std::shared_ptr<const SiteCore>& read) {
@@ -140,7 +140,7 @@ void StripShelf::start_next() {
 void StripShelf::keep(record::CoreId core, Made made) {
     made.asked = ++clock_;
     made_[core] = std::move(made);
-    if (made_.size() > most_kept) {
+    if (made_.size() > most_strips) {
         made_.erase(std::ranges::min_element(made_, {}, [](const auto& one) { return one.second.asked; }));
     }
     emit come(core);

@@ -17,7 +17,7 @@ namespace {
 
 constexpr double most_years = 500.0; // as the command takes
 
-QWidget* beside(std::initializer_list<QWidget*> parts) {
+QWidget* side_by_side(std::initializer_list<QWidget*> parts) {
     auto* row = new QWidget;
     auto* layout = new QHBoxLayout(row);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -60,9 +60,9 @@ ReportDialog::ReportDialog(const QString& project, QWidget* parent)
     meaning->setWordWrap(true);
     auto* form = new QFormLayout(this);
     form->addRow(meaning);
-    form->addRow(tr("&Report"), beside({file_, choose_file}));
-    form->addRow(tr("&Climate series (CSV)"), beside({climate_, choose_climate}));
-    form->addRow(tr("&Growing up to the cores"), beside({years_, years_sd_}));
+    form->addRow(tr("&Report"), side_by_side({file_, choose_file}));
+    form->addRow(tr("&Climate series (CSV)"), side_by_side({climate_, choose_climate}));
+    form->addRow(tr("&Growing up to the cores"), side_by_side({years_, years_sd_}));
     form->addRow(remark_);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel);
     write_ = buttons->addButton(tr("&Write the report"), QDialogButtonBox::AcceptRole);

@@ -87,7 +87,7 @@ void ScanSettling::take_back() {
     make({last.after, last.before, tr("Take back: %1").arg(last.what)}, false);
 }
 
-void ScanSettling::make(Change change, bool keep) {
+void ScanSettling::make(const Change& change, bool keep) {
     making_ = true;
     desk_.change_details(change.before, change.after, change.what, [this, change, keep](bool done) {
         making_ = false;

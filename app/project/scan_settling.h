@@ -47,7 +47,7 @@ private:
         record::CoreEntry after;
         QString what;
     };
-    void make(Change change, bool keep);
+    void make(const Change& change, bool keep);
     void note(const std::string& scan);
 
     ProjectDesk& desk_;

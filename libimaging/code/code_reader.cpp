@@ -17,7 +17,7 @@ namespace {
 
 using label::CodeSquare;
 
-constexpr double most_pixels = 24e6;
+constexpr double most_code_pixels = 24e6;
 constexpr double enough_px_per_mm = 16.0;
 constexpr double least_believed_dpi = 100.0; ///< 72 and 96 are what programs write that know nothing.
 constexpr double mm_per_inch = 25.4;
@@ -27,7 +27,7 @@ constexpr std::size_t longest_text = 1000;
 /// By how much a scan is reduced before codes are sought.
 int code_reduction(const Scan& header) {
     const double area = static_cast<double>(header.width) * header.height;
-    int reduction = std::max(1, static_cast<int>(std::ceil(std::sqrt(area / most_pixels))));
+    int reduction = std::max(1, static_cast<int>(std::ceil(std::sqrt(area / most_code_pixels))));
     if (header.tag_dpi_x && *header.tag_dpi_x >= least_believed_dpi) {
         reduction = std::max(reduction, static_cast<int>(*header.tag_dpi_x / mm_per_inch / enough_px_per_mm));
     }

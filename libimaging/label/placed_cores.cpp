@@ -37,15 +37,15 @@ bool are_sides(const FoundCore& a, const FoundCore& b) {
 }
 
 /// A core's ends and breadth in the view, in millimetres.
-struct Laid {
+struct LaidCore {
     std::size_t core = 0;
     ImagePoint middle;
     ImagePoint span; ///< From one end to the other, toward the right or down.
     double breadth = 0.0;
 };
 
-Laid laid(std::size_t core, const WholeCore& paths, std::span<const FoundCore> found, const Calibration& calibration,
-          double turn) {
+LaidCore laid(std::size_t core, const WholeCore& paths, std::span<const FoundCore> found,
+              const Calibration& calibration, double turn) {
     const FoundCore& first = found[paths.front()];
     const ImagePoint one_end = first.path.front();
     const ImagePoint other_end = paths.size() > 1 ? found[paths[1]].path.front() : first.path.back();
@@ -64,21 +64,21 @@ Laid laid(std::size_t core, const WholeCore& paths, std::span<const FoundCore> f
 }
 
 /// The order in which cores are counted that all lie about the same way.
-std::vector<std::size_t> counted(std::vector<Laid> cores) {
+std::vector<std::size_t> counted(std::vector<LaidCore> cores) {
     ImagePoint way;
-    for (const Laid& core : cores) {
+    for (const LaidCore& core : cores) {
         way = way + core.span;
     }
     const double length = std::hypot(way.x, way.y);
     way = length > 0.0 ? way * (1.0 / length) : ImagePoint{1.0, 0.0};
     const bool lie = std::abs(way.x) >= std::abs(way.y);
-    const auto along = [&](const Laid& core) { return core.middle.x * way.x + core.middle.y * way.y; };
+    const auto along = [&](const LaidCore& core) { return core.middle.x * way.x + core.middle.y * way.y; };
     // Down where they lie, to the right where they stand.
-    const auto across = [&](const Laid& core) {
+    const auto across = [&](const LaidCore& core) {
         const double to_right_of_way = core.middle.y * way.x - core.middle.x * way.y;
         return lie ? to_right_of_way : -to_right_of_way;
     };
-    std::ranges::sort(cores, [&](const Laid& a, const Laid& b) { return across(a) < across(b); });
+    std::ranges::sort(cores, [&](const LaidCore& a, const LaidCore& b) { return across(a) < across(b); });
     std::vector<std::size_t> order;
     for (std::size_t k = 0; k < cores.size();) {
         std::size_t end = k + 1;
@@ -86,8 +86,8 @@ std::vector<std::size_t> counted(std::vector<Laid> cores) {
             ++end;
         }
         const auto row = std::span(cores).subspan(k, end - k);
-        std::ranges::sort(row, [&](const Laid& a, const Laid& b) { return along(a) < along(b); });
-        for (const Laid& core : row) {
+        std::ranges::sort(row, [&](const LaidCore& a, const LaidCore& b) { return along(a) < along(b); });
+        for (const LaidCore& core : row) {
             order.push_back(core.core);
         }
         k = end;
@@ -174,7 +174,7 @@ std::vector<WholeCore> whole_cores(std::span<const FoundCore> found, const Calib
             cores.push_back({i});
         }
     }
-    std::vector<Laid> places;
+    std::vector<LaidCore> places;
     for (std::size_t i = 0; i < cores.size(); ++i) {
         places.push_back(laid(i, cores[i], found, calibration, turn_of(orientation)));
     }

@@ -2442,6 +2442,22 @@ ziehen: woandershin setzen · Umschalt+Z beurteilt es nach den Ringen</translati
         <source>the two are read as different kinds of wood</source>
         <translation>die beiden sind als verschiedene Holzarten gelesen</translation>
     </message>
+    <message>
+        <source>findings are open: %1</source>
+        <translation>Befunde sind offen: %1</translation>
+    </message>
+    <message>
+        <source>answer them, on the bench or in the review</source>
+        <translation>sie beantworten, auf dem Messplatz oder in der Prüfung</translation>
+    </message>
+    <message>
+        <source>readings that no second person has passed: %1</source>
+        <translation>Messungen, die keine zweite Person angenommen hat: %1</translation>
+    </message>
+    <message>
+        <source>have them reviewed, or take --only passed</source>
+        <translation>sie prüfen lassen, oder --only passed nehmen</translation>
+    </message>
 </context>
 <context>
     <name>SiteWords</name>

@@ -163,11 +163,25 @@ void CoreEditor::settle(int number, Finding::State state) {
     }
     for (const Finding& finding : core->reading.findings) {
         if (finding.state == Finding::State::Open && --number == 0) {
-            make([id = finding.id, state](const Document& document) {
+            const auto* proposed = std::get_if<ProposeBreak>(&finding.change);
+            const std::optional<Break> stretch = proposed != nullptr ? std::optional(proposed->stretch) : std::nullopt;
+            const bool settled = make([id = finding.id, state](const Document& document) {
                 return settle_finding(document.reading(), id, state, {}, document.fresh_id());
             });
+            if (settled && stretch && state == Finding::State::ProposalTaken) {
+                ask_what_was_lost(*stretch);
+            }
             return;
         }
+    }
+}
+
+void CoreEditor::ask_what_was_lost(const Break& taken) {
+    const auto& breaks = model_.core()->reading.breaks;
+    const auto made = std::ranges::find_if(
+        breaks, [&](const Break& one) { return one.leg == taken.leg && one.from == taken.from && one.to == taken.to; });
+    if (made != breaks.end() && made->kind == Break::Kind::LostWood && !made->rings_lost) {
+        emit rings_lost_wanted(made->id);
     }
 }
 

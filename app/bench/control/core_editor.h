@@ -60,6 +60,8 @@ signals:
 private:
     using Builder = std::function<Outcome<Edit>(const Document&)>;
     bool make(const Builder& build);
+    /// Lost wood that was taken from a proposal: somebody has to say how many rings went with it.
+    void ask_what_was_lost(const Break& taken);
     void tell(const Fault& fault);
     void place_found(const Path& path, std::size_t leg, const std::optional<Candidate>& found);
     void follow(BenchModel::Changes changes);

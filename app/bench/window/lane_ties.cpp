@@ -38,7 +38,8 @@ void MainWindow::tie_lanes() {
 }
 
 void MainWindow::follow_view() {
-    zoom_->setText(tr("%1 %").arg(view_->view().scale() * 100.0, 0, 'f', 0));
+    zoom_->setText(control_.model().scan() == nullptr ? QString()
+                                                      : tr("%1 %").arg(view_->view().scale() * 100.0, 0, 'f', 0));
     if (const picture::MeasuredCore* core = control_.model().core()) {
         strip_->show_stretch(
             picture::seen_stretch(core->reading, control_.model().scan()->opened->name(), view_->view()),
