@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace pithward {
 
@@ -81,9 +82,11 @@ Outcome<std::optional<Candidate>> boundary_near(const ScanFile& scan, const Near
     if (!lanes) {
         return tl::unexpected(lanes.error());
     }
-    const boundary::Relief relief =
-        boundary::ending_with_wood(boundary::relief_of(*lanes), *lanes, geometry.length_mm());
     const boundary::WoodModel& model = boundary::wood_model(request.wood);
+    boundary::Relief relief = boundary::relief_of(*lanes);
+    if (model.cut_outdoes_rings) {
+        relief = boundary::ending_with_wood(std::move(relief), *lanes, geometry.length_mm());
+    }
     const boundary::FlatStrip strip =
         boundary::flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm(), work);
     const double wanted_mm = pointed_mm - from;

@@ -145,9 +145,12 @@ Outcome<Reading> propose_reading(const ScanFile& scan, const ReadingRequest& req
         return tl::unexpected(no_wood(scan.header().file, "there is no wood under the path"));
     }
     const Work flattening{work.stop, [&](double done) { work.report(0.6 + 0.3 * done); }};
-    const Relief relief = ending_with_wood(relief_of(*lanes), *lanes, geometry.length_mm());
     const WoodJudgement wood = wood_of(request, *lanes);
     const WoodModel& model = wood_model(wood.type);
+    Relief relief = relief_of(*lanes);
+    if (model.cut_outdoes_rings) {
+        relief = ending_with_wood(std::move(relief), *lanes, geometry.length_mm());
+    }
     const FlatStrip strip = flat_strip(*lanes, relief, model.signal(relief, *lanes), geometry.length_mm(), flattening);
     auto signs = beside([&] { return wood_signs(*lanes, relief, strip); });
     auto looks = beside([&] { return coarse_looks(*lanes, strip); });

@@ -33,10 +33,10 @@ void join_site(Scene& scene, std::uint64_t seed, int tree) {
 }
 
 /// Which kinds of core, at the two greater strengths of disturbance, in turn.
-Order hard_core(std::uint64_t seed, int number) {
+demo::Order hard_core(std::uint64_t seed, int number) {
     constexpr std::array kinds{Grade::ConiferHard, Grade::ConiferNarrow, Grade::RingPorous, Grade::DiffusePorous};
     const auto kind = kinds[static_cast<std::size_t>(number) % kinds.size()];
-    Order order = graded_core(kind, 2 + number / 4 % 2, seed, number);
+    demo::Order order = graded_core(kind, 2 + number / 4 % 2, seed, number);
     Scene& scene = order.scenes.front();
     // The years of its disturbances were drawn for another last year.
     const int moved = youngest_year - scene.last_year.value();
@@ -49,8 +49,8 @@ Order hard_core(std::uint64_t seed, int number) {
     for (auto& ring : scene.disturbances.false_rings) {
         ring.year += moved;
     }
-    for (std::vector<Years>* stretches : {&scene.disturbances.narrow, &scene.disturbances.compression}) {
-        for (Years& stretch : *stretches) {
+    for (std::vector<demo::Years>* stretches : {&scene.disturbances.narrow, &scene.disturbances.compression}) {
+        for (demo::Years& stretch : *stretches) {
             stretch.from += moved;
             stretch.to += moved;
         }
@@ -59,7 +59,7 @@ Order hard_core(std::uint64_t seed, int number) {
     return order;
 }
 
-Tree tree_on_sheet(const Order& order) {
+Tree tree_on_sheet(const demo::Order& order) {
     const Scene& scene = order.scenes.front();
     Core core;
     core.id = order.name;
@@ -110,7 +110,7 @@ int main(int argc, char** argv) {
     site.id = "made";
     site.latitude = 47.5;
     site.longitude = -31.25;
-    std::vector<Order> orders;
+    std::vector<demo::Order> orders;
     for (int i = 0; i < count; ++i) {
         orders.push_back(hard_core(seed, i));
         site.trees.push_back(tree_on_sheet(orders.back()));

@@ -13,12 +13,14 @@ const std::string mill = "M\xC3\xBChle";
 const std::string hebrew = "\xD7\xA2\xD7\xA5";
 
 TEST(CoreCode, GivesItsNamesBack) {
+    std::string twice = hebrew;
+    twice.append("/").append(hebrew);
     for (const CodeNames& names : {CodeNames{"HW", "HW01A"},
                                    {"Hill/North", "1/2"},
                                    {"50%", "%2F"},
                                    {"/", "%"},
                                    {mill, hebrew},
-                                   {hebrew + "/" + hebrew, mill},
+                                   {twice, mill},
                                    {"a%25", "b%2fc"}}) {
         EXPECT_EQ(names_in_code(core_code(names)), names) << core_code(names);
     }

@@ -215,6 +215,7 @@ WoodModel diffuse_porous_model() {
     WoodModel model{WoodType::DiffusePorous, diffuse_porous_signal, diffuse_porous_marks, sequence, 0.05};
     model.bark_has_lines = true;
     model.surest_edge = 0.85;
+    model.cut_outdoes_rings = true;
     return model;
 }
 

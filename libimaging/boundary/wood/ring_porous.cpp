@@ -198,6 +198,7 @@ WoodModel ring_porous_model() {
     WoodModel model{WoodType::RingPorous, ring_porous_signal, ring_porous_marks, sequence, 0.05};
     model.measure_latewood = ring_porous_latewood;
     model.surest_edge = 0.85;
+    model.cut_outdoes_rings = true;
     return model;
 }
 

@@ -30,6 +30,9 @@ struct WoodModel {
     /// Whether colour tells bark from the wood next to it. In rendered hardwoods, whose vessels have colours of their
     /// own, it made the outer end no better.
     bool bark_by_colour = false;
+    /// Whether the cut across a core's inner end is so much stronger an edge than a ring's that rings which meet it at
+    /// a slant are followed along it: then what lies beyond the wood has no say (inner_end.h). A conifer's rings hold.
+    bool cut_outdoes_rings = false;
     /// How sure the program is at most that a ring ends at the wood's edge.
     double surest_edge = 0.98;
     /// Whether bark shows lines like this wood's boundaries, which then don't speak for wood.
