@@ -58,7 +58,7 @@ void ScanSettling::give(record::CoreId core, const std::string& scan, const std:
         place ? tr("%1 gets the scan %2, place %3").arg(name, shown, QString::fromStdString(field::text_of(*place)))
               : tr("%1 gets the scan %2").arg(name, shown);
     note(scan);
-    make(std::move(change), true);
+    make(change, true);
 }
 
 void ScanSettling::take_from(record::CoreId core) {
@@ -75,7 +75,7 @@ void ScanSettling::take_from(record::CoreId core) {
                   tr("%1 has the scan %2 no more").arg(name, QString::fromStdString(before->core.scan))};
     change.after.core.scan.clear();
     field::set_scan_place(change.after.core, std::nullopt);
-    make(std::move(change), true);
+    make(change, true);
 }
 
 void ScanSettling::take_back() {
