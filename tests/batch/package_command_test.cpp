@@ -58,6 +58,8 @@ TEST_F(PackageCommand, HoldsTheTruthAndTellsWhatIsMissing) {
     EXPECT_NE(said().find("needed: Investigators"), std::string::npos) << said();
     EXPECT_EQ(said().find("Latitude"), std::string::npos) << said();
     EXPECT_NE(said().find("one series only"), std::string::npos) << said();
+    EXPECT_NE(said().find("readings that no second person has passed: 1"), std::string::npos) << said();
+    EXPECT_NE(said().find("findings are open: "), std::string::npos) << said();
     EXPECT_EQ(shell("cd hw && sha256sum -c SHA256SUMS"), 0) << said();
     for (const char* name : {"hw.rwl", "hw-template.txt", "hw-metadata.csv", "hw-readings.json", "hw-report.pdf",
                              "hw-report.html", "README.txt"}) {

@@ -72,6 +72,29 @@ TEST_F(ProjectCommands, FromTheSheetToReadingsAndTheirHistory) {
               2U);
 }
 
+TEST_F(ProjectCommands, ScansInFoldersBelowAreFound) {
+    for (const char* path : {"site/trays/a/H01A.jpg", "site/trays/b/H01B.jpg", "site/trays/a/H02A.jpg"}) {
+        fs::create_directories(fs::path(folder.file(path)).parent_path());
+        (void)folder.write(path, path); // what is in them is not looked at here
+    }
+    (void)folder.write("site/sheet.csv",
+                       "site,tree,core,scan\nHill,H01,H01A,\nHill,H01,H01B,H01B.jpg\nHill,H02,H02A,H02B.jpg\n");
+    ASSERT_EQ(run("create site/hill.pithward --sheet site/sheet.csv"), 0) << said();
+    EXPECT_NE(said().find("H02A: its scan H02B.jpg is not in the folder"), std::string::npos) << said();
+    const auto project = record::Project::open(folder.file("site/hill.pithward"), record::Project::Access::Read);
+    ASSERT_TRUE(project.has_value()) << project.error().line();
+    const auto cores = project->cores().value();
+    ASSERT_EQ(cores.size(), 3U);
+    EXPECT_EQ(cores[0].core.scan, "trays/a/H01A.jpg") << "by its name";
+    EXPECT_EQ(cores[1].core.scan, "trays/b/H01B.jpg") << "as the sheet calls it";
+
+    (void)folder.write("site/H09A.jpg", "a scan in the folder itself");
+    ASSERT_EQ(run("create site/second.pithward --sheet site/sheet.csv"), 0) << said();
+    EXPECT_NE(said().find("H01A: no scan is called after this core"), std::string::npos)
+        << "then the folders below are not meant\n"
+        << said();
+}
+
 TEST_F(ProjectCommands, TheFieldSheetIsHeldAgainstTheCoreAndAgesAreTold) {
     const std::string scan = rendered_scan(folder, clear_scene(7, 1, 25)).scan.header().file;
     fs::create_directory(folder.file("trays"));
