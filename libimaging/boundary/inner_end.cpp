@@ -50,6 +50,7 @@ struct Usual {
 
 Usual usual_of(const std::vector<Look>& wood, std::size_t quantity) {
     std::vector<double> values;
+    values.reserve(wood.size());
     for (const Look& look : wood) {
         values.push_back(look[quantity]);
     }
