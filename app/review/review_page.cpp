@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
+#include <utility>
 
 // What the review shows, and what a verdict does.
 
@@ -152,6 +153,10 @@ void ReviewPage::judge(Verdict verdict) {
             return fail(item.core, "this reading was changed since it was shown", "look at it again, then judge it");
         }
         if (item.finding) {
+            auto own = review::fault_of_own_work(document.reading(), document.log(), who);
+            if (own && verdict == Verdict::Passed) {
+                return tl::unexpected(std::move(*own));
+            }
             return review::judge(document.reading(), *item.finding, verdict, comment);
         }
         return verdict == Verdict::Passed ? review::pass(document.reading(), document.log(), who)

@@ -6,6 +6,7 @@
 #include "libcore/review/standing.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace pithward::review {
 
@@ -58,6 +59,13 @@ Outcome<Edit> judge(const Reading& reading, FindingId id, Verdict verdict, const
     return Edit{std::move(group)};
 }
 
+std::optional<Fault> fault_of_own_work(const Reading& reading, std::span<const EditRecord> log,
+                                       const std::string& who) {
+    return standing(reading, log).marked_by == who
+               ? std::optional(Fault{"", who + " marked this reading", "let somebody else pass it"})
+               : std::nullopt;
+}
+
 Outcome<Edit> send_back(const Reading& reading) {
     if (reading.state != State::Marked && reading.state != State::Passed) {
         return not_to_be_judged(reading);
@@ -74,8 +82,8 @@ Outcome<Edit> pass(const Reading& reading, std::span<const EditRecord> log, cons
     if (open > 0) {
         return fail("", "findings of this reading are open: " + std::to_string(open), "settle or return them first");
     }
-    if (own_work == OwnWork::Refused && standing(reading, log).marked_by == who) {
-        return fail("", who + " marked this reading", "let somebody else pass it");
+    if (auto own = fault_of_own_work(reading, log, who); own && own_work == OwnWork::Refused) {
+        return tl::unexpected(std::move(*own));
     }
     EditGroup group{"Pass the reading", {}};
     for (const Finding& finding : reading.findings) {

@@ -3,6 +3,7 @@
 #include "libcore/specimen/edit.h"
 #include "libcore/specimen/outcome.h"
 
+#include <optional>
 #include <span>
 #include <string>
 
@@ -19,6 +20,10 @@ namespace pithward::review {
 /// one can't pass. Returned: it is open again, and the reading goes back to its analyst. A comment replaces the one
 /// before, which the history keeps; an empty one leaves it.
 [[nodiscard]] Outcome<Edit> judge(const Reading& reading, FindingId id, Verdict verdict, const std::string& comment);
+
+/// The refusal of who marked a reading and would pass it, or a finding of it; nothing for anybody else.
+[[nodiscard]] std::optional<Fault> fault_of_own_work(const Reading& reading, std::span<const EditRecord> log,
+                                                     const std::string& who);
 
 /// Sends a marked or passed reading back to its analyst.
 [[nodiscard]] Outcome<Edit> send_back(const Reading& reading);
