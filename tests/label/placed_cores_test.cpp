@@ -22,6 +22,7 @@ FoundCore core(ImagePoint from, ImagePoint to) {
 
 std::vector<std::size_t> firsts(const std::vector<WholeCore>& cores) {
     std::vector<std::size_t> paths;
+    paths.reserve(cores.size());
     for (const WholeCore& one : cores) {
         paths.push_back(one.front());
     }

@@ -108,8 +108,10 @@ TEST(LabelSheet, OurOwnReaderGivesTheNamesBack) {
 }
 
 TEST(LabelSheet, AUsedSheetIsBegunWhereItsLabelsAre) {
+    constexpr int count = 4;
     std::vector<SheetRow> cores;
-    for (int k = 0; k < 4; ++k) {
+    cores.reserve(count);
+    for (int k = 0; k < count; ++k) {
         cores.push_back(labelled("HW", "1", "C" + std::to_string(k)));
     }
     EXPECT_FALSE(label_sheet(cores, 0));
