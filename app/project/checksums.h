@@ -2,13 +2,13 @@
 
 #include <QObject>
 #include <QThreadPool>
+#include <filesystem>
 #include <set>
 #include <stop_token>
 #include <string>
 
 namespace pithward::record {
 struct ScanEntry;
-struct ScanToSum;
 } // namespace pithward::record
 
 namespace pithward::bench {
@@ -23,8 +23,9 @@ public:
     /// Stops what runs; waits for that, a few milliseconds.
     ~Checksums() override;
 
-    /// Asks for the checksum of a scan. One that was asked for before is not computed again.
-    void compute(const record::ScanToSum& scan);
+    /// Asks for the checksum of a scan, by its path in the project's folder. One that was asked for before is not
+    /// computed again, and one that leads out of the folder is not opened.
+    void compute(const std::filesystem::path& folder, const std::string& path);
 
 signals:
     /// The size and checksum of a scan. Nothing comes for one that can't be read: who measures it is told why.

@@ -1,7 +1,6 @@
 #include "app/project/growth_beside.h"
 #include "app/project/project_desk.h"
 #include "libcore/record/scan_entry.h"
-#include "libcore/record/scan_search.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -261,11 +260,8 @@ void ProjectDesk::sum_up_scans() {
         return;
     }
     for (const record::ScanEntry& scan : overview_.scans) {
-        const auto file = overview_.folder / scan.path;
-        std::error_code unknown;
-        if (scan.sha256.empty() && !record::place_outside(overview_.folder, scan.path) &&
-            std::filesystem::is_regular_file(file, unknown)) {
-            checksums_->compute({file, scan.path});
+        if (scan.sha256.empty()) {
+            checksums_->compute(overview_.folder, scan.path);
         }
     }
 }
